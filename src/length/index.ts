@@ -1,0 +1,5 @@
+export * from "./length";
+export * from "./units";
+export * from "./read";
+export * from "./format";
+export * from "./round-up";

@@ -1,0 +1,4 @@
+import type { ProjectProblems } from "../problem";
+import type { Sentences } from "./sentences";
+
+export const projectSentences: Sentences<ProjectProblems> = {};

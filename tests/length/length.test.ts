@@ -1,0 +1,111 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  cm,
+  convert,
+  formatFraction,
+  formatLength,
+  inches,
+  inUnit,
+  metres,
+  readLength,
+  roundUp,
+  yards,
+} from "../../src/length";
+
+/** Source: Addendum (Jan 1960) to NBS Circular 572, US National Bureau of Standards, 1960: 1 yd = 0.9144 m, 1 in = 25.4 mm. */
+describe("inUnit", () => {
+  test("converts by the 1959 yard and inch", () => {
+    expect(inUnit(yards(1), "m")).toBe(0.9144);
+    expect(inUnit(inches(1), "cm")).toBe(2.54);
+    expect(inUnit(yards(2.375), "m")).toBeCloseTo(2.1717, 12);
+    expect(inUnit(metres(1), "cm")).toBe(100);
+    expect(inUnit(yards(1), "in")).toBe(36);
+  });
+  test("leaves a length in its own unit untouched", () => {
+    fc.assert(fc.property(fc.double({ noNaN: true }), (value) => Object.is(inUnit(cm(value), "cm"), value)));
+  });
+  test("comes back within 1e-12 from a round trip", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 1e4, noNaN: true }),
+        (value) => Math.abs(convert(convert(value, "in", "m"), "m", "in") / value - 1) < 1e-12,
+      ),
+    );
+  });
+});
+
+describe("roundUp", () => {
+  /** Pairs printed on envelopes (read): metres are yards converted and rounded up to 0.1 m. */
+  test.each([
+    [1.25, 1.2],
+    [0.5, 0.5],
+    [1, 1],
+    [9.5, 8.7],
+    [2, 1.9],
+  ])("turns %d yd into %d m", (yd, m) => {
+    expect(roundUp(convert(yd, "yd", "m"), 0.1)).toEqual({ ok: true, value: m });
+  });
+  test("does not buy a step for binary dust", () => {
+    expect(roundUp(0.1 + 0.2, 0.1)).toEqual({ ok: true, value: 0.3 });
+    expect(roundUp(0.3, 0.1)).toEqual({ ok: true, value: 0.3 });
+    expect(roundUp(1.1, 0.1)).toEqual({ ok: true, value: 1.1 });
+  });
+  test("never buys less, nor a whole step more", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 200, noNaN: true }),
+        fc.constantFrom(0.125, 0.1, 0.25, 0.05, 1 / 3, 1),
+        (length, step) => {
+          const bought = roundUp(length, step);
+          return bought.ok && bought.value >= length - 1e-6 && bought.value < length + step;
+        },
+      ),
+    );
+  });
+  test.each([0, -0.1, NaN, Infinity])("refuses the step %d", (step) =>
+    expect(roundUp(1, step)).toMatchObject({ ok: false, problem: { code: "badStep" } }),
+  );
+});
+
+describe("formatFraction", () => {
+  test.each([
+    [2.375, 8, "2 3/8"],
+    [0, 8, "0"],
+    [0.0625, 8, "1/8"],
+    [2.99, 8, "3"],
+    [-0.5, 8, "-1/2"],
+    [-1.5, 8, "-1 1/2"],
+    [0.3, 16, "5/16"],
+    [5, 8, "5"],
+    [1 / 3, 3, "1/3"],
+  ])("writes %d in %dths as %s", (value, denominator, text) => {
+    expect(formatFraction(value, denominator)).toEqual({ ok: true, value: text });
+  });
+  test("sends a tie upward", () => {
+    expect(formatFraction(0.5625, 8)).toEqual({ ok: true, value: "5/8" });
+    expect(formatFraction(-0.0625, 8)).toEqual({ ok: true, value: "0" });
+  });
+  test.each([0, -8, 2.5, 1001, NaN])("refuses the denominator %d", (denominator) =>
+    expect(formatFraction(1, denominator)).toMatchObject({ ok: false }),
+  );
+  test("is read back as the same figure", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -4000, max: 4000 }), fc.constantFrom(2, 4, 8, 16, 32), (parts, denominator) => {
+        const text = formatFraction(parts / denominator, denominator);
+        const back = text.ok && readLength(text.value);
+        return back && back.ok && Math.abs(back.value.value - parts / denominator) < 1e-12;
+      }),
+    );
+  });
+});
+
+describe("formatLength", () => {
+  test.each([
+    [30.5, "in", "30 1/2 in"],
+    [2.3, "in", "2.3 in"],
+    [77.5, "cm", "77.5 cm"],
+    [2.1717, "m", "2.17 m"],
+    [92, null, "92"],
+  ] as const)("shows %d %s as %s", (value, unit, text) => expect(formatLength(value, unit)).toBe(text));
+});
