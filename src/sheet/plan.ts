@@ -7,16 +7,20 @@
 export interface PlannedFormula {
   /** English function names, commas, "=" in front; one formula fills its spill by itself. */
   readonly formula: string;
+  /** Rows and columns that the answer is expected to fill: they must be empty before the formula is written. */
+  readonly spill?: readonly [rows: number, columns: number];
 }
 /** null leaves the cell empty. */
 export type PlannedCell = string | number | boolean | null | PlannedFormula;
 
+export const isFormula = (cell: PlannedCell): cell is PlannedFormula => cell !== null && typeof cell === "object";
+
 /** What a number looks like; "text" is set before anything is written, because Excel makes dates of 6-12 and 7/8. */
 export type CellFormat =
-  | "general"
+  | "general" // centimetres and metres stand as they are
   | "text"
   | "fraction" // inches and yards: # ?/??
-  | "tenths" // centimetres and metres: 0.0#
+  | "tenths" // 0.0#
   | "whole"
   | "money"
   | "percent"
@@ -30,9 +34,11 @@ export interface CellBlock {
   readonly cells: readonly (readonly PlannedCell[])[];
   readonly format?: CellFormat;
   readonly style?: CellStyle;
+  /** Height of its rows in points; as Excel likes when absent. */
+  readonly height?: number;
 }
 
-/** What may be typed into a column. A list from a range is a formula such as "=Patterns[Pattern]". */
+/** What may be typed into a column. A list from a range is a formula such as "=INDIRECT("Patterns[Pattern]")". */
 export type Validation =
   | { readonly list: readonly string[] }
   | { readonly listFrom: string }
@@ -68,7 +74,42 @@ export interface SheetPlan {
   readonly sheet: string;
   readonly blocks: readonly CellBlock[];
   readonly tables: readonly TablePlan[];
+  /** Widths of the first columns in characters; null leaves one to its table. */
+  readonly widths?: readonly (number | null)[];
   readonly frozenRows?: number;
   /** Printed one page wide, upright or lying. */
   readonly print?: "upright" | "lying";
+}
+
+/** Cells of a sheet that is already there. Filled ones are not written over unless a person has said so. */
+export interface CellsPlan {
+  readonly sheet: string;
+  readonly blocks: readonly CellBlock[];
+  /** A formula that starts so is one that the pane keeps itself: it may be replaced without asking. */
+  readonly kept?: string;
+}
+
+/** Columns put at the right end of a table that is already there; `cell` stands in each of its rows. */
+export interface ColumnsPlan {
+  readonly table: string;
+  readonly columns: readonly (PlannedColumn & { readonly cell: PlannedCell })[];
+}
+
+/** A name for a range, so that a formula can say `Charts` instead of an address. */
+export interface PlannedName {
+  readonly name: string;
+  /** A reference with "=" in front. */
+  readonly formula: string;
+  readonly note?: string;
+}
+
+/** Everything one press of a button writes. It is written whole or not at all, in this order. */
+export interface WorkbookPlan {
+  readonly sheets?: readonly SheetPlan[];
+  readonly cells?: readonly CellsPlan[];
+  readonly columns?: readonly ColumnsPlan[];
+  /** A name that is already there is pointed anew. */
+  readonly names?: readonly PlannedName[];
+  /** The sheet to show afterwards. */
+  readonly show?: string;
 }
