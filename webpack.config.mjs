@@ -1,0 +1,135 @@
+/**
+ * Builds dist/: the pane, the functions and what Excel needs to find them.
+ *
+ * Without ADDIN_URL it is a development build for https://localhost:3000. With it, every address is that of the host,
+ * sub-path included: ADDIN_URL=https://example.org/sewing npm run build.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import CopyPlugin from "copy-webpack-plugin";
+import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
+import HtmlWebpackPlugin from "html-webpack-plugin";
+import webpack from "webpack";
+
+const root = dirname(fileURLToPath(import.meta.url));
+const DEVELOPMENT_URL = "https://localhost:3000";
+const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+
+const address = addinUrl(process.env.ADDIN_URL);
+
+/** The address to build for, without a slash at its end. Excel loads add-ins by https only. */
+function addinUrl(wanted) {
+  if (!wanted) return DEVELOPMENT_URL;
+  const url = new URL(wanted);
+  const local = /^(?:localhost|127\.\d+\.\d+\.\d+|\[::1\]|0\.0\.0\.0)$/i.test(url.hostname);
+  if (url.protocol !== "https:") throw new Error(`ADDIN_URL must start with https://, and is ${wanted}`);
+  if (local) throw new Error("ADDIN_URL is for a public address; leave it out to build for this machine");
+  if (url.search || url.hash) throw new Error("ADDIN_URL is the address of a folder, without ? or #");
+  return url.href.replace(/\/$/, "");
+}
+
+/** The files that hold cell functions; the rest of the folder is what they share. */
+const functionFiles = readdirSync(join(root, "functions"))
+  .filter(
+    (file) => file.endsWith(".ts") && readFileSync(join(root, "functions", file), "utf8").includes("@customfunction"),
+  )
+  .sort()
+  .map((file) => join(root, "functions", file));
+
+/** What the generator can't express: an error in one cell of a range must not fail the whole call. */
+class ErrorsInRanges {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("ErrorsInRanges", (compilation) => {
+      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_OPTIMIZE;
+      compilation.hooks.processAssets.tap({ name: "ErrorsInRanges", stage }, (assets) => {
+        const metadata = JSON.parse(assets["functions.json"].source().toString());
+        for (const entry of metadata.functions) entry.allowErrorForDataTypeAny = true;
+        compilation.updateAsset(
+          "functions.json",
+          new webpack.sources.RawSource(JSON.stringify(metadata, null, 2) + "\n"),
+        );
+      });
+    });
+  }
+}
+
+/** Names every package that went into the shipped files, with its licence text. */
+class ThirdPartyNotices {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("ThirdPartyNotices", (compilation) => {
+      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
+      compilation.hooks.processAssets.tap({ name: "ThirdPartyNotices", stage }, () => {
+        const folders = new Set();
+        const visit = (module) => {
+          const folder = /^(.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+)[\\/]/.exec(module.resource ?? "")?.[1];
+          if (folder) folders.add(folder);
+          for (const inner of module.modules ?? []) visit(inner);
+        };
+        for (const module of compilation.modules) visit(module);
+        const text = [...folders].sort().map(notice).join("\n");
+        compilation.emitAsset("third-party-notices.txt", new webpack.sources.RawSource(text));
+      });
+    });
+  }
+}
+
+function notice(folder) {
+  const { name, version: installed, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+  const file = readdirSync(folder).find((entry) => /^(?:licen[cs]e|copying)/i.test(entry));
+  const text = file ? readFileSync(join(folder, file), "utf8").trim() : "(no licence file in the package)";
+  return `${"=".repeat(78)}\n${name} ${installed}, ${license}\n${"=".repeat(78)}\n${text}\n`;
+}
+
+const inManifest = (content) =>
+  content
+    .toString()
+    .replaceAll(DEVELOPMENT_URL, address)
+    .replace(/<Version>[^<]*<\/Version>/, `<Version>${version}.0</Version>`);
+const inPage = (content) => content.toString().replaceAll("{{version}}", version);
+
+export default {
+  mode: "production",
+  target: ["web", "es2020"],
+  context: root,
+  devtool: "source-map",
+  entry: {
+    functions: functionFiles,
+    excel: { import: "./taskpane/excel.ts", library: { name: "SewExcel", type: "window" } },
+    taskpane: { import: "./taskpane/taskpane.ts", dependOn: "excel" },
+  },
+  output: { path: join(root, "dist"), filename: "[name].js", chunkFilename: "[name].[contenthash:8].js", clean: true },
+  resolve: { extensions: [".ts", ".js", ".mjs"] },
+  module: {
+    rules: [
+      {
+        test: /\.ts$/,
+        exclude: /node_modules/,
+        loader: "ts-loader",
+        options: { transpileOnly: true, compilerOptions: { noEmit: false, sourceMap: true, target: "ES2020" } },
+      },
+    ],
+  },
+  performance: { hints: false },
+  stats: "errors-warnings",
+  plugins: [
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
+    new ErrorsInRanges(),
+    new ThirdPartyNotices(),
+    new webpack.DefinePlugin({ ADDIN_VERSION: JSON.stringify(version) }),
+    new HtmlWebpackPlugin({
+      template: "taskpane/taskpane.html",
+      filename: "taskpane.html",
+      chunks: ["excel", "taskpane", "functions"],
+      hash: true,
+    }),
+    new CopyPlugin({
+      patterns: [
+        { from: "manifest.xml", to: "manifest.xml", transform: inManifest },
+        { from: "taskpane/*.css", to: "[name][ext]" },
+        { from: "taskpane/pages/*.html", to: "[name][ext]", transform: inPage },
+        { from: "taskpane/assets/*.png", to: "assets/[name][ext]" },
+      ],
+    }),
+  ],
+};
