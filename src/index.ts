@@ -4,3 +4,5 @@ export { sentence } from "./words";
 export * from "./length";
 export * from "./chart/model";
 export * from "./sheet/plan";
+export { fabricWidth, widthChange, type FabricWidthOptions, type WidthChange } from "./fabric/fabric-width";
+export { extraYardage, type ExtraYardage } from "./fabric/extra-yardage";

@@ -28,8 +28,11 @@ export interface ChartProblems {}
 export interface FitProblems {}
 
 /** Codes of src/fabric. */
-// eslint-disable-next-line @typescript-eslint/no-empty-object-type
-export interface FabricProblems {}
+export interface FabricProblems {
+  readonly badClothWidth: { readonly text: string };
+  /** A share above 0.3: a percentage typed without its sign. */
+  readonly shrinkage: { readonly text: string };
+}
 
 /** Codes of src/project. */
 // eslint-disable-next-line @typescript-eslint/no-empty-object-type
