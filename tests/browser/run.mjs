@@ -1,0 +1,31 @@
+/** Runs the browser tests where there is a browser, and says in one line when there is none. */
+import { spawnSync } from "node:child_process";
+import { existsSync } from "node:fs";
+import { delimiter, join } from "node:path";
+
+const names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
+const usual = [
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+  "/Applications/Chromium.app/Contents/MacOS/Chromium",
+  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
+  "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
+];
+const onPath = (process.env.PATH ?? "").split(delimiter).flatMap((folder) => names.map((name) => join(folder, name)));
+const browser = [process.env.CHROMIUM, ...onPath, ...usual].find((path) => path && existsSync(path));
+
+if (!browser) {
+  console.log(
+    "Skipped: the browser tests. No Chromium was found; install one, or name it in CHROMIUM, and run npm run test:browser.",
+  );
+  process.exit(process.env.CI ? 1 : 0);
+}
+const vitest = join(import.meta.dirname, "../../node_modules/vitest/vitest.mjs");
+const run = spawnSync(
+  process.execPath,
+  [vitest, "run", "--config", "vitest.browser.config.ts", ...process.argv.slice(2)],
+  {
+    stdio: "inherit",
+    env: { ...process.env, CHROMIUM: browser },
+  },
+);
+process.exit(run.status ?? 1);
