@@ -6,3 +6,6 @@ export * from "./chart/model";
 export * from "./sheet/plan";
 export { fabricWidth, widthChange, type FabricWidthOptions, type WidthChange } from "./fabric/fabric-width";
 export { extraYardage, type ExtraYardage } from "./fabric/extra-yardage";
+export * from "./sheet/names";
+export * from "./sheet/chart-sheet";
+export * from "./sheet/chart-index";
