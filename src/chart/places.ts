@@ -1,0 +1,157 @@
+/** The places where a tape goes, read from a chart's labels in eight languages. */
+import type { Place } from "./model";
+import { BACK_LENGTHS, BUST_OR_CHEST, PLACES } from "./vocabulary/places";
+import { plainWords, spelledOut, wordSet } from "./vocabulary/words";
+
+/** Words that say nothing about where the tape goes. */
+const NOISE = wordSet(`
+  measurement measurements measure circumference circ girth around body finished garment approx approximate approximately
+  ca about full fullest part actual the your of round total standard inches inch ins in cm cms mm centimeters centimetres
+  tour circonférence mesure mesures de du des la le les l d au à contorno circunferencia perímetro medida medidas del el
+  los las en circonferenza giro misura misure di della dei delle da do dos das na no obwód wymiar umfang gesamt maß maße
+  fertig fertige fertiger omvang wijdte maat van over per um zoll pouces pulgadas pollici duim cali polegadas koerper
+  fini finie finito finita terminado terminada acabado acabada pronto pronta gotowy gotowa afgewerkt afgewerkte`);
+
+/** Words after which a label only says how or where the tape is held. */
+const HOW = wordSet(`below under above at sous unter unterhalb bajo debajo sotto onder pod abaixo measured taken
+  gemessen mesuré medido misurato gemeten zmierzony wide`);
+/** The same, but only after a length: "bust from shoulder" is not the bust. */
+const WHENCE = wordSet("from to ab von bis depuis desde hasta dal vanaf od");
+
+const LENGTHS = /Length$|Leg$|^height$|^waistTo/;
+
+interface KnownPlace {
+  readonly id: Place;
+  readonly span: readonly [number, number];
+}
+
+/** Built when the first label is read: a pane that only opens should not wait for it. */
+let known: Map<string, KnownPlace> | undefined;
+let backLengths: ReadonlySet<string> | undefined;
+let bustOrChest: ReadonlySet<string> | undefined;
+
+const withoutNoise = (words: string): string => {
+  const rest = words.split(" ").filter((word) => !NOISE.has(word));
+  return rest.join(" ");
+};
+
+const labelSet = (labels: string): ReadonlySet<string> =>
+  new Set(labels.split(",").map((label) => withoutNoise(plainWords(label))));
+
+function vocabulary(): Map<string, KnownPlace> {
+  if (known) return known;
+  known = new Map();
+  for (const line of PLACES.trim().split("\n")) {
+    const [id = "", span = ""] = line.split(" ", 2);
+    const [low = 0, high = 0] = span.split("-").map(Number);
+    const place: KnownPlace = { id, span: [low, high] };
+    for (const label of [placeName(id), ...line.slice(id.length + span.length + 2).split(",")]) {
+      const words = withoutNoise(plainWords(label));
+      if (words && !known.has(words)) known.set(words, place);
+    }
+    known.set(id, place);
+  }
+  return known;
+}
+
+/**
+ * The place that a label names, whatever its case, accents or punctuation, in English, French, German, Spanish, Italian,
+ * Dutch, Polish or Portuguese; a place's own id too. Two languages in one label ("Bust/Poitrine") must agree; words about
+ * how the tape is held ("9\" below waist") don't count. Null when the label isn't known: then it keeps its own words.
+ *
+ * "Back length" and its translations (Rückenlänge) end at the waist in a body chart and at the hem in a finished one;
+ * with null they end at the waist, but for the English words.
+ *
+ * Common practice, no source.
+ *
+ * @example readPlace("Hüftweite (cm)", "body") //=> "hip"
+ */
+export function readPlace(label: string, kind: "body" | "finished" | null): Place | null {
+  const text = label.slice(0, 200).trim();
+  if (vocabulary().has(text) && /^[a-z]{2,}[A-Z]?/.test(text) && known?.get(text)?.id === text) return text;
+  const whole = placeOf(text, kind);
+  if (whole) return whole;
+  const plain = text.replace(/\([^()]*\)|\[[^[\]]*\]/g, " ");
+  const parts = [...plain.split(/[/|,;:=·•]| [-–—] /), ...bracketed(text)];
+  const found = parts.map((part) => placeOf(part, kind));
+  const [first, second] = [...new Set(found.filter((place) => place !== null))];
+  if (first === undefined) return null;
+  if (second === undefined) return first;
+  // "Bust/Chest" is printed for unisex garments; any other two places in one label leave the row to a person.
+  return [first, second].sort().join() === "bust,chest" ? first : null;
+}
+
+const bracketed = (text: string): string[] =>
+  [...text.matchAll(/\(([^()]*)\)/g)].map((match) => match[1] ?? "").filter((part) => !/\d/.test(part));
+
+function placeOf(text: string, kind: "body" | "finished" | null): Place | null {
+  const words = withoutNoise(plainWords(text));
+  if (!words) return null;
+  return exact(words, kind) ?? exact(spelledOut(words), kind) ?? beforeHow(words, kind);
+}
+
+function exact(words: string, kind: "body" | "finished" | null): Place | null {
+  backLengths ??= labelSet(BACK_LENGTHS);
+  if (backLengths.has(words)) {
+    if (words === "back" && kind === null) return null;
+    return kind === "finished" || (kind === null && words === "back length") ? "backLength" : "backWaistLength";
+  }
+  return vocabulary().get(words)?.id ?? null;
+}
+
+function beforeHow(words: string, kind: "body" | "finished" | null): Place | null {
+  const list = words.split(" ");
+  for (let count = Math.min(list.length - 1, 6); count > 0; count--) {
+    const next = list[count] ?? "";
+    const isHow = HOW.has(next) || /^\d/.test(next);
+    if (!isHow && !WHENCE.has(next)) continue;
+    const place = exact(list.slice(0, count).join(" "), kind);
+    if (place) return isHow || LENGTHS.test(place) ? place : null;
+  }
+  return null;
+}
+
+/**
+ * Whether a label that reads as the bust means the chest on a man's or a child's chart (Brustumfang, poitrine, pecho).
+ *
+ * Common practice, no source.
+ *
+ * @example isBustOrChest("Brustumfang") //=> true
+ */
+export function isBustOrChest(label: string): boolean {
+  bustOrChest ??= labelSet(BUST_OR_CHEST);
+  return label.split(/[/|,;(]/).some((part) => bustOrChest?.has(withoutNoise(plainWords(part))));
+}
+
+/**
+ * A place as a sentence names it; a label outside the vocabulary stays as it is.
+ *
+ * @example placeName("backWaistLength") //=> "back waist length"
+ */
+export function placeName(place: Place): string {
+  return /^[a-z]+(?:[A-Z][a-z]+)+$/.test(place)
+    ? place.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+    : place;
+}
+
+/**
+ * Between which figures a place can lie, babies and the largest printed sizes, body and finished. It serves only to tell
+ * inches from centimetres. Null for a place outside the vocabulary.
+ *
+ * From memory.
+ *
+ * @example placeSpan("waist") //=> { in: [14, 62], cm: [35, 158] }
+ */
+export function placeSpan(
+  place: Place,
+): { readonly in: readonly [number, number]; readonly cm: readonly [number, number] } | null {
+  const found = vocabulary().get(place);
+  if (!found || found.id !== place) return null;
+  const [low, high] = found.span;
+  return { in: [low, high], cm: [Math.floor(low * 2.54), Math.ceil(high * 2.54)] };
+}
+
+/** The ids of all known places, in the order of the vocabulary. */
+export function knownPlaces(): readonly Place[] {
+  return [...new Set([...vocabulary().values()].map((place) => place.id))];
+}

@@ -1,0 +1,29 @@
+/**
+ * Words as the vocabularies compare them: without case, accents, punctuation or writing tricks.
+ * "Rückenlänge", "RUECKENLAENGE" (see `spelledOut`) and "rücken-länge" meet here.
+ */
+const LETTERS: Readonly<Record<string, string>> = { ß: "ss", ł: "l", ø: "o", æ: "ae", œ: "oe", ı: "i", đ: "d" };
+
+/**
+ * A text as plain words with single spaces between them; digits stay, a camelCase id falls into its words.
+ *
+ * @example plainWords("Back-waist LENGTH:") //=> "back waist length"
+ */
+export function plainWords(text: string): string {
+  return text
+    .normalize("NFKD")
+    .replace(/[\u0300-\u036F\u00AD\u200B-\u200F\u2060\uFEFF]/g, "")
+    .replace(/([a-z])([A-Z][a-z])/g, "$1 $2")
+    .toLowerCase()
+    .replace(/[ßłøæœıđ]/g, (letter) => LETTERS[letter] ?? letter)
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+}
+
+/** German letters written out: "hueftweite" as "huftweite". */
+export function spelledOut(words: string): string {
+  return words.replace(/([aou])e/g, "$1");
+}
+
+/** A lower-case set from a text of words parted by spaces. */
+export const wordSet = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/).map(plainWords));

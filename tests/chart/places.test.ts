@@ -1,0 +1,80 @@
+import { describe, expect, it } from "vitest";
+import { isBustOrChest, knownPlaces, placeName, placeSpan, readPlace } from "../../src/chart/places";
+
+describe("readPlace", () => {
+  it.each(knownPlaces())("reads the id %s as itself", (place) => {
+    expect(readPlace(place, "body")).toBe(place);
+    expect(readPlace(place, "finished")).toBe(place);
+  });
+
+  // Labels as envelopes and magazines print them. Common practice, no source.
+  it.each([
+    ["Bust/Poitrine", "bust"],
+    ["BUST:", "bust"],
+    ["Bust (cm)", "bust"],
+    ['Hip 9" below waist', "hip"],
+    ["Hips (fullest part)", "hip"],
+    ["Back-neck to waist", "backWaistLength"],
+    ["Waist to hip", "waistToHip"],
+    ["Oberweite", "bust"],
+    ["Hueftweite", "hip"],
+    ["HÜFTUMFANG", "hip"],
+    ["Tour de taille", "waist"],
+    ["Largeur du dos", "crossBack"],
+    ["Contorno de cadera", "hip"],
+    ["Circonferenza fianchi", "hip"],
+    ["Girovita", "waist"],
+    ["Bovenwijdte", "bust"],
+    ["Heupomvang", "hip"],
+    ["Obwód bioder", "hip"],
+    ["Długość pleców do talii", "backWaistLength"],
+    ["Contorno do quadril", "hip"],
+    ["Width, lower edge", "hemWidth"],
+    ["Upper chest", "upperChest"],
+  ])("reads %s as %s", (label, place) => {
+    expect(readPlace(label, "body")).toBe(place);
+  });
+
+  it("ends a back length at the waist on a body and at the hem on a garment", () => {
+    for (const label of ["Rückenlänge", "Longueur dos", "Largo de espalda", "Back length"]) {
+      expect(readPlace(label, "body")).toBe("backWaistLength");
+      expect(readPlace(label, "finished")).toBe("backLength");
+    }
+  });
+
+  it("gives null for a label that it doesn't know, and for two places in one", () => {
+    for (const label of ["", "Bust from shoulder", "Waist/Hip", "Zipper", "12", "=SUM(A1)"])
+      expect(readPlace(label, "body")).toBeNull();
+  });
+});
+
+describe("placeName", () => {
+  it("is read back as its place", () => {
+    for (const place of knownPlaces()) expect(readPlace(placeName(place), "finished")).toBe(place);
+  });
+  it("leaves words outside the vocabulary as they are", () => {
+    expect(placeName("backWaistLength")).toBe("back waist length");
+    expect(placeName("Zipper Length")).toBe("Zipper Length");
+  });
+});
+
+describe("placeSpan", () => {
+  it("holds the misses chart in inches and the women's sizes in centimetres", () => {
+    // EN 13402-3:2004, women, bust 76 to 128 cm, hip 84 to 132 cm; the misses chart 6 to 24: bust 30 1/2 to 46 in.
+    expect(placeSpan("bust")!.in[0]).toBeLessThanOrEqual(30.5);
+    expect(placeSpan("bust")!.in[1]).toBeGreaterThanOrEqual(46);
+    expect(placeSpan("hip")!.cm[0]).toBeLessThanOrEqual(84);
+    expect(placeSpan("hip")!.cm[1]).toBeGreaterThanOrEqual(132);
+  });
+  it("knows nothing of a place outside the vocabulary", () => {
+    expect(placeSpan("Zipper")).toBeNull();
+  });
+});
+
+describe("isBustOrChest", () => {
+  it("tells labels that serve men and women from those that don't", () => {
+    expect(isBustOrChest("Brustumfang")).toBe(true);
+    expect(isBustOrChest("Oberweite")).toBe(false);
+    expect(isBustOrChest("Bust")).toBe(false);
+  });
+});
