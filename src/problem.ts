@@ -20,12 +20,88 @@ export interface LengthProblems {
 }
 
 /** Codes of src/chart. */
-// eslint-disable-next-line @typescript-eslint/no-empty-object-type
-export interface ChartProblems {}
+export interface ChartProblems {
+  /** A cell holds a spreadsheet error, which the answer hands on as it is. */
+  readonly errorCell: { readonly error: string };
+  readonly notTrueOrFalse: { readonly text: string };
+  /** Look-up ranges that don't go together: "3 × 1" and "5 × 1". */
+  readonly shapesDiffer: { readonly one: string; readonly other: string };
+  /** A range where one cell belongs. `what` says which: "The person". */
+  readonly oneCellWanted: { readonly what: string };
+  readonly tooManyCells: { readonly found: string; readonly most: string };
+  /** A fault of ours. */
+  readonly unexpected: { readonly text: string };
+  readonly unreadableName: { readonly text: string; readonly what: string };
+
+  readonly emptyChart: { readonly wanted: string };
+  /** No headings, so no sizes: a table's bare name. */
+  readonly chartHeadings: { readonly found: string };
+  readonly columnWithoutHeading: { readonly column: string; readonly figure: string };
+  readonly sizeTwice: { readonly size: string };
+  readonly twoCharts: { readonly found: string };
+  readonly placeTwice: { readonly place: string };
+  readonly sizeNotOnChart: { readonly size: string; readonly known: string };
+  readonly placeNotOnChart: { readonly place: string; readonly known: string };
+  readonly unknownPlace: { readonly text: string; readonly known: string };
+  readonly unreadableFigure: { readonly text: string };
+  readonly patternNeeded: { readonly known: string };
+  readonly unknownPattern: { readonly text: string; readonly known: string };
+  readonly noTable: { readonly pattern: string; readonly kind: string };
+  readonly severalTables: { readonly pattern: string; readonly tables: string };
+  /** A unit in the text, and a chart that doesn't say its own. */
+  readonly chartUnitUnknown: { readonly text: string };
+  readonly unknownPerson: { readonly text: string; readonly known: string };
+  readonly severalPeople: { readonly known: string };
+  readonly noBody: { readonly found: string };
+}
 
 /** Codes of src/fit. */
-// eslint-disable-next-line @typescript-eslint/no-empty-object-type
-export interface FitProblems {}
+export interface FitProblems {
+  readonly unknownGarment: { readonly text: string; readonly known: string };
+  readonly noSettingHeadings: Readonly<Record<string, never>>;
+  /** Rows of a settings table are counted from 1 below its headings. */
+  readonly unknownSetting: { readonly row: number; readonly text: string; readonly known: string };
+  readonly badSetting: {
+    readonly row: number;
+    readonly setting: string;
+    readonly text: string;
+    readonly wanted: string;
+  };
+  readonly unreadableBand: { readonly text: string };
+  readonly noLeastEase: { readonly place: string; readonly garment: string };
+  readonly noBand: { readonly ease: string; readonly garment: string; readonly place: string };
+  readonly unknownTerm: { readonly text: string; readonly known: string };
+  readonly noBandForTerm: { readonly term: string; readonly garment: string; readonly place: string };
+  readonly notAboveZero: { readonly text: string; readonly what: string };
+  readonly stretchedShorter: { readonly rest: string; readonly stretched: string };
+  /** A share below zero or above 5: a percentage typed without its sign. */
+  readonly badStretch: { readonly text: string };
+}
+
+/** Codes of the size look-ups of src/fit. */
+export interface SizeProblems {
+  readonly unknownRule: { readonly text: string; readonly known: string };
+  /** Inches beside centimetres, by the size of the numbers. */
+  readonly cmAgainstInches: { readonly found: string; readonly against: string };
+  readonly aboveChart: { readonly measure: string; readonly place: string; readonly by: string; readonly end: string };
+  readonly belowChart: { readonly measure: string; readonly place: string; readonly by: string; readonly end: string };
+  readonly fallingRow: { readonly place: string; readonly size: string; readonly figures: string };
+  readonly missingFigure: { readonly place: string; readonly size: string };
+  readonly unreadableGroup: { readonly text: string };
+  readonly sizeInNoGroup: { readonly size: string; readonly known: string };
+  readonly tooManyGroups: { readonly found: string };
+}
+
+/** Codes of the printed-yardage look-up of src/fabric. */
+export interface YardageProblems {
+  readonly unknownView: { readonly text: string; readonly known: string };
+  readonly unknownPart: { readonly text: string; readonly view: string; readonly known: string };
+  readonly unknownNap: { readonly text: string };
+  readonly napNotPrinted: { readonly view: string; readonly width: string };
+  readonly noAmount: { readonly view: string; readonly width: string; readonly size: string };
+  /** A width that isn't printed; `enough` names the narrower printed width and its amount. */
+  readonly widthNotPrinted: { readonly width: string; readonly known: string; readonly enough: string | null };
+}
 
 /** Codes of src/fabric. */
 export interface FabricProblems {
@@ -35,10 +111,18 @@ export interface FabricProblems {
 }
 
 /** Codes of src/project. */
-// eslint-disable-next-line @typescript-eslint/no-empty-object-type
-export interface ProjectProblems {}
+export interface ProjectProblems {
+  readonly unreadableMoney: { readonly text: string };
+  /** A share above 1: 40 typed for 40 %. */
+  readonly percentAboveOne: { readonly text: string };
+  /** A range of projects or stash without its headings, or without one that is needed. */
+  readonly noHeadings: { readonly range: string; readonly wanted: string };
+  readonly headingMissing: { readonly range: string; readonly wanted: string; readonly found: string };
+  /** Amounts in yards and in metres in one workbook, and a row that doesn't say which it is in. */
+  readonly unitNotSaid: { readonly text: string };
+}
 
-export interface ProblemDetails extends LengthProblems, ChartProblems, FitProblems, FabricProblems, ProjectProblems {}
+export interface ProblemDetails extends LengthProblems, ChartProblems, SizeProblems, YardageProblems, FitProblems, FabricProblems, ProjectProblems {}
 export type ProblemCode = keyof ProblemDetails;
 export type Problem = {
   [Code in ProblemCode]: { readonly code: Code; readonly details: ProblemDetails[Code] };

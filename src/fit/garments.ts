@@ -6,6 +6,8 @@ export type BandName = "dress" | "jacket" | "coat" | "skirt";
 
 export interface Garment {
   readonly name: string;
+  /** The letters that tell it: `garmentKey` of its name. */
+  readonly key: string;
   /** The place that sets the frame size: the first one that the chart prints, or the larger size of all of them. */
   readonly frame: readonly Place[];
   readonly frameTakes: "first" | "larger";
@@ -75,11 +77,8 @@ const ALSO: readonly (readonly [word: string, garment: string])[] = [
   ["waistcoat", "vest"],
 ];
 
-const GROUPS: readonly (readonly [RegExp, string])[] = [
-  [/^(?:women|woman|ladies|misses)s?/, ""],
-  [/^m[ae]ns?(?=[a-z])/, "men"],
-  [/^child(?:ren)?s?/, "child"],
-];
+const OF_MEN = /^(?:mens|mans|men|man)(?=shirt|trouser|pant)/;
+const OF_CHILDREN = /^(?:childrens|children|childs|child)(?=top|dress|trouser|pant|shirt)/;
 
 /**
  * The letters that tell a garment: "Men's shirts", "mens shirt" and "Man's Shirt" are one garment. Case, spaces,
@@ -88,14 +87,16 @@ const GROUPS: readonly (readonly [RegExp, string])[] = [
  * @example garmentKey("Fitted dresses") //=> "fitteddress"
  */
 export function garmentKey(text: string): string {
-  let key = text
+  const plain = text
     .normalize("NFKC")
+    .trim()
     .toLowerCase()
-    .replace(/[\s'’‘`-]/g, "");
-  for (const [start, plain] of GROUPS) {
-    const rest = key.replace(start, "");
-    if (rest !== key && rest !== "") key = plain + rest;
-  }
+    .replace(/['’‘`]/g, "");
+  const key = plain
+    .replace(/^(?:wom[ae]ns?|ladies|misses)\s/, "")
+    .replace(/[\s-]/g, "")
+    .replace(OF_MEN, "men")
+    .replace(OF_CHILDREN, "child");
   if (key.endsWith("sses")) return key.slice(0, -2);
   return key.endsWith("s") && !key.endsWith("ss") ? key.slice(0, -1) : key;
 }
@@ -104,6 +105,7 @@ export function garmentKey(text: string): string {
 export const garments: readonly Garment[] = TABLE.map(
   ([name, frame, governs, girths, edges, bands, cloth, ownEase]): Garment => ({
     name,
+    key: garmentKey(name),
     frame: frame.split(/[|+]/),
     frameTakes: frame.includes("+") ? "larger" : "first",
     governs: governs.split(" ").map((places) => places.split("|")),
@@ -117,6 +119,6 @@ export const garments: readonly Garment[] = TABLE.map(
 
 /** Every garment by its key, the other words included. */
 export const garmentsByKey: ReadonlyMap<string, Garment> = new Map([
-  ...garments.map((garment) => [garmentKey(garment.name), garment] as const),
+  ...garments.map((garment) => [garment.key, garment] as const),
   ...ALSO.map(([word, name]) => [garmentKey(word), garments.find((garment) => garment.name === name)!] as const),
 ]);

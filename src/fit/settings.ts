@@ -4,7 +4,7 @@
  */
 import { convert } from "../length/length";
 import type { BodyUnit, Place } from "../chart/model";
-import { garmentKey, type Garment } from "./garments";
+import type { Garment } from "./garments";
 
 /** How a size is chosen between two: the nearer, the larger or the smaller one. */
 export type BetweenSizes = "closest" | "larger" | "smaller";
@@ -21,7 +21,7 @@ export interface Band {
 export type LengthSetting =
   "least ease" | "threshold" | "drafted difference" | "edge limit" | "growth" | "step" | "my garment";
 /** The rows that hold a word or a count. */
-export type WordSetting = "between sizes" | "high bust row" | "edges";
+export type WordSetting = "frame" | "between sizes" | "high bust row" | "edges";
 
 interface Where {
   /** The key of a garment; null: every garment. */
@@ -57,6 +57,7 @@ export const noSettings: Settings = { garments: new Map(), lengths: [], words: [
 
 /** Whom and what a look-up is for. */
 export interface For {
+  /** The garment's key. */
   readonly garment?: string | undefined;
   readonly place?: Place | undefined;
   readonly person?: string | null | undefined;
@@ -73,13 +74,12 @@ export function ruleFor<Rule extends Where & { readonly setting: string }>(
   { garment, place, person }: For,
 ): Rule | undefined {
   if (rules.length === 0) return undefined;
-  const key = garment === undefined ? null : garmentKey(garment);
   const who = person?.trim().toLowerCase() ?? null;
   let best: Rule | undefined;
   let bestWeight = -1;
   for (const rule of rules) {
     if (rule.setting !== setting) continue;
-    if (rule.garment !== null && rule.garment !== key) continue;
+    if (rule.garment !== null && rule.garment !== garment) continue;
     if (rule.place !== null && rule.place !== place) continue;
     if (rule.person !== null && rule.person !== who) continue;
     const weight = (rule.person ? 4 : 0) + (rule.garment ? 2 : 0) + (rule.place ? 1 : 0);
