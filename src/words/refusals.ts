@@ -1,0 +1,57 @@
+import type { Sentences } from "./sentences";
+
+/** Why the workbook was not written to, or not taken back. */
+export interface WriteRefusals {
+  readonly sheetTaken: { readonly sheet: string };
+  readonly tableTaken: { readonly table: string };
+  readonly nameTaken: { readonly name: string };
+  readonly cellsFilled: { readonly sheet: string; readonly address: string };
+  readonly sheetMissing: { readonly sheet: string };
+  readonly tableMissing: { readonly table: string };
+  readonly columnTaken: { readonly table: string; readonly column: string };
+  readonly protected: Record<string, never>;
+  readonly cellBeingEdited: Record<string, never>;
+  readonly tooLarge: Record<string, never>;
+  readonly tooOld: { readonly what: string };
+  /** Excel made something else of a cell than was written. */
+  readonly writtenWrong: { readonly sheet: string; readonly address: string; readonly found: string };
+  readonly changedSince: { readonly sheet: string };
+  readonly nothingToTakeBack: Record<string, never>;
+  readonly failed: { readonly message: string };
+  /** The write failed, and so did cleaning up after it. */
+  readonly halfWritten: { readonly sheets: string; readonly message: string };
+}
+export type WriteRefusalCode = keyof WriteRefusals;
+export type WriteRefusal = {
+  [Code in WriteRefusalCode]: { readonly code: Code; readonly details: WriteRefusals[Code] };
+}[WriteRefusalCode];
+
+const untouched = "Nothing was written.";
+
+export const refusalSentences: Sentences<WriteRefusals> = {
+  sheetTaken: ({ sheet }) => `There is a sheet called "${sheet}" already. ${untouched}`,
+  tableTaken: ({ table }) => `There is a table called "${table}" already. ${untouched}`,
+  nameTaken: ({ name }) => `The name "${name}" is in use for something else. ${untouched}`,
+  cellsFilled: ({ sheet, address }) => `There is something in ${address} of "${sheet}" already. ${untouched}`,
+  sheetMissing: ({ sheet }) => `The sheet "${sheet}" is no longer in this workbook. ${untouched}`,
+  tableMissing: ({ table }) => `The table "${table}" is no longer in this workbook. ${untouched}`,
+  columnTaken: ({ table, column }) => `The table "${table}" has a column "${column}" already. ${untouched}`,
+  protected: () =>
+    `The workbook or the sheet is protected. ${untouched} Take the protection off (Review, Unprotect), then press again.`,
+  cellBeingEdited: () =>
+    `A cell is being typed in. ${untouched} Press Enter or Esc in the sheet first, then press again.`,
+  tooLarge: () => `This is more than Excel takes at once. ${untouched} Try it with fewer sizes or rows.`,
+  tooOld: ({ what }) => `This Excel is too old for it (${what}). ${untouched}`,
+  writtenWrong: ({ sheet, address, found }) =>
+    `Excel made "${found}" of what was to stand in ${address} of "${sheet}", so that the write was taken back. ${untouched}`,
+  changedSince: ({ sheet }) => `"${sheet}" has been changed since it was written.`,
+  nothingToTakeBack: () => "It is gone already: there is nothing left to take back.",
+  failed: ({ message }) => `Excel refused: ${message} ${untouched}`,
+  halfWritten: ({ sheets, message }) =>
+    `Excel stopped half-way (${message}) and could not be cleaned up. Look at ${sheets}: what is new there can be deleted.`,
+};
+
+/** The sentence for a write that was refused. */
+export function refusalSentence(refusal: WriteRefusal): string {
+  return (refusalSentences[refusal.code] as (details: WriteRefusal["details"]) => string)(refusal.details);
+}

@@ -1,0 +1,114 @@
+import type { WriteRefusal } from "../../src/index";
+import type { CellValue } from "./cells";
+import { refusalOf } from "./refusal";
+
+export type Reading<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusal: WriteRefusal };
+
+export interface TableFacts {
+  readonly name: string;
+  readonly sheet: string;
+  /** Where it stands, headings included: "A4:F9". */
+  readonly address: string;
+  readonly headings: readonly string[];
+}
+/** What the pane must know of the workbook before it plans anything. */
+export interface Facts {
+  readonly sheets: readonly string[];
+  readonly names: readonly string[];
+  readonly tables: readonly TableFacts[];
+}
+export interface RangeCells {
+  readonly sheet: string;
+  readonly address: string;
+  readonly row: number;
+  readonly column: number;
+  readonly values: readonly (readonly CellValue[])[];
+  readonly formulas: readonly (readonly CellValue[])[];
+}
+
+async function reading<T>(work: (context: Excel.RequestContext) => Promise<T>): Promise<Reading<T>> {
+  try {
+    return { ok: true, value: await Excel.run(work) };
+  } catch (error) {
+    return { ok: false, refusal: refusalOf(error) };
+  }
+}
+
+export async function readFacts(): Promise<Reading<Facts>> {
+  return reading(async (context) => {
+    const { workbook } = context;
+    const sheets = workbook.worksheets.load("items/name");
+    const tables = workbook.tables.load("items/name");
+    const names = workbook.names.load("items/name");
+    await context.sync();
+    const details = tables.items.map((table) => ({
+      name: table.name,
+      sheet: table.worksheet.load("name"),
+      range: table.getRange().load("address"),
+      headings: table.getHeaderRowRange().load("values"),
+    }));
+    await context.sync();
+    return {
+      sheets: sheets.items.map(({ name }) => name),
+      names: names.items.map(({ name }) => name),
+      tables: details.map(({ name, sheet, range, headings }) => ({
+        name,
+        sheet: sheet.name,
+        address: range.address.replace(/^.*!/, ""),
+        headings: (headings.values[0] as CellValue[]).map(String),
+      })),
+    };
+  });
+}
+
+/** Headings and rows of a table. */
+export async function readTable(name: string): Promise<Reading<RangeCells>> {
+  return reading((context) => load(context, context.workbook.tables.getItem(name).getRange()));
+}
+
+export async function readRange(sheet: string, address: string): Promise<Reading<RangeCells>> {
+  return reading((context) => load(context, context.workbook.worksheets.getItem(sheet).getRange(address)));
+}
+
+/** What is selected; of whole columns or rows only the part that is in use. */
+export async function readSelection(): Promise<Reading<RangeCells>> {
+  return reading(async (context) => {
+    const selected = context.workbook.getSelectedRange().load("rowCount,columnCount");
+    await context.sync();
+    const small = selected.rowCount * selected.columnCount <= 100_000;
+    return load(context, small ? selected : selected.getUsedRange(true));
+  });
+}
+
+async function load(context: Excel.RequestContext, range: Excel.Range): Promise<RangeCells> {
+  const sheet = range.worksheet.load("name");
+  range.load("address,rowIndex,columnIndex,values,formulas");
+  await context.sync();
+  const { address, rowIndex, columnIndex, values, formulas } = range;
+  return {
+    sheet: sheet.name,
+    address: address.replace(/^.*!/, ""),
+    row: rowIndex,
+    column: columnIndex,
+    values: values as CellValue[][],
+    formulas: formulas as CellValue[][],
+  };
+}
+
+/**
+ * Calls back when cells change, at most once for a burst of changes. Where Excel has no such event nothing happens: the
+ * pane has a button for it too.
+ */
+export async function watch(changed: () => void): Promise<boolean> {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const soon = async () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(changed, 300);
+  };
+  const watching = await reading(async (context) => {
+    context.workbook.worksheets.onChanged.add(soon);
+    await context.sync();
+  });
+  return watching.ok;
+}

@@ -1,0 +1,132 @@
+import type { WriteRefusal } from "../../src/index";
+import { fingerprint, restored, type CellValue } from "./cells";
+import { inTurn } from "./in-turn";
+import { refusalOf, refused } from "./refusal";
+
+/** A sheet that a plan made. */
+export interface SheetMade {
+  readonly id: string;
+  readonly name: string;
+  /** Tells whether it has been changed since. */
+  readonly print: string;
+}
+/** Cells of a sheet that was there: what they held before, and what they held afterwards. */
+export interface CellsChanged {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly formulas: readonly (readonly CellValue[])[];
+  readonly values: readonly (readonly CellValue[])[];
+  readonly formats: readonly (readonly string[])[];
+  readonly after: string;
+}
+export interface ColumnsAdded {
+  readonly table: string;
+  readonly headings: readonly string[];
+}
+/** `before` is null for a name that was new. */
+export interface NamePointed {
+  readonly name: string;
+  readonly before: string | null;
+}
+/** What a write did, as plain data: all that is needed to put things back exactly as they were. */
+export interface Receipt {
+  readonly sheets: readonly SheetMade[];
+  readonly cells: readonly CellsChanged[];
+  readonly columns: readonly ColumnsAdded[];
+  readonly names: readonly NamePointed[];
+  /** The sheet that was shown before, by its id. */
+  readonly shown: string | null;
+}
+
+export type Taken = { readonly ok: true } | { readonly ok: false; readonly refusal: WriteRefusal };
+
+/**
+ * Puts back exactly what was there before a write. A sheet that has been changed since is left alone unless
+ * `evenIfChanged` says that a person wants it gone all the same; whatever she has deleted herself is no hindrance.
+ */
+export async function takeBack(receipt: Receipt, options: { readonly evenIfChanged?: boolean } = {}): Promise<Taken> {
+  return inTurn(async () => {
+    try {
+      await Excel.run(async (context) => {
+        if (!options.evenIfChanged) await checkUnchanged(context, receipt);
+        await undo(context, receipt);
+      });
+      return { ok: true };
+    } catch (error) {
+      return { ok: false, refusal: refusalOf(error) };
+    }
+  });
+}
+
+/** @throws Refused when something that would be lost is not what was written */
+async function checkUnchanged(context: Excel.RequestContext, receipt: Receipt): Promise<void> {
+  const sheets = receipt.sheets.map((made) => ({ made, sheet: existing(context, made.id) }));
+  const cells = receipt.cells.map((changed) => ({ changed, sheet: existing(context, changed.sheet) }));
+  await context.sync();
+  const left = [...sheets, ...cells].some(({ sheet }) => !sheet.isNullObject);
+  if (!left && receipt.columns.length === 0) throw refused("nothingToTakeBack", {});
+  const used = sheets
+    .filter(({ sheet }) => !sheet.isNullObject)
+    .map(({ made, sheet }) => ({ made, range: sheet.getUsedRange(true).load("formulas"), sheet }));
+  const now = cells
+    .filter(({ sheet }) => !sheet.isNullObject)
+    .map(({ changed, sheet }) => ({ changed, range: rangeOf(sheet, changed).load("formulas"), sheet }));
+  await context.sync();
+  for (const { made, range, sheet } of used)
+    if (fingerprint(range.formulas as CellValue[][]) !== made.print)
+      throw refused("changedSince", { sheet: sheet.name });
+  for (const { changed, range, sheet } of now)
+    if (fingerprint(range.formulas as CellValue[][]) !== changed.after)
+      throw refused("changedSince", { sheet: sheet.name });
+}
+
+/** The steps of a write in reverse. Also cleans up after one that failed half-way. */
+export async function undo(context: Excel.RequestContext, receipt: Receipt): Promise<void> {
+  const { workbook } = context;
+  const names = receipt.names.map((pointed) => ({
+    pointed,
+    item: workbook.names.getItemOrNullObject(pointed.name).load("name"),
+  }));
+  const cells = receipt.cells.map((changed) => ({ changed, sheet: existing(context, changed.sheet) }));
+  const sheets = receipt.sheets.map(({ id }) => existing(context, id));
+  const columns = receipt.columns.map((added) => ({
+    added,
+    table: workbook.tables.getItemOrNullObject(added.table).load("name"),
+  }));
+  const shown = receipt.shown === null ? undefined : existing(context, receipt.shown);
+  await context.sync();
+  for (const { pointed, item } of names) {
+    if (item.isNullObject) continue;
+    item.delete();
+    if (pointed.before !== null) workbook.names.add(pointed.name, pointed.before);
+  }
+  for (const { changed, sheet } of cells) {
+    if (sheet.isNullObject) continue;
+    const range = rangeOf(sheet, changed);
+    range.numberFormat = changed.formats as string[][];
+    range.formulas = changed.formulas.map((line, r) =>
+      line.map((formula, c) => restored(formula, changed.values[r]![c]!, changed.formats[r]![c]!)),
+    );
+  }
+  for (const { added, table } of columns) {
+    if (table.isNullObject) continue;
+    const there = added.headings.map((heading) => table.columns.getItemOrNullObject(heading).load("name"));
+    await context.sync();
+    for (const column of there.reverse()) if (!column.isNullObject) column.delete();
+  }
+  if (shown && !shown.isNullObject) shown.activate();
+  for (const sheet of sheets) if (!sheet.isNullObject) sheet.delete();
+  await context.sync();
+}
+
+function existing(context: Excel.RequestContext, sheet: string): Excel.Worksheet {
+  return context.workbook.worksheets.getItemOrNullObject(sheet).load("name");
+}
+
+export function rangeOf(
+  sheet: Excel.Worksheet,
+  { row, column, formulas }: Pick<CellsChanged, "row" | "column" | "formulas">,
+) {
+  return sheet.getRangeByIndexes(row, column, formulas.length, formulas[0]!.length);
+}
