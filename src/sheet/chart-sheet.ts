@@ -1,5 +1,6 @@
 import type { ChartTable, FabricTable, Figure, MeasureTable } from "../chart/model";
-import { isSpan } from "../chart/model";
+import { isSpan, type MeasureRow } from "../chart/model";
+import { isBustOrChest, placeName, readPlace } from "../chart/places";
 import { formatFraction } from "../length/format";
 import { distinctHeadings, sheetName, tableName } from "./names";
 import type { CellBlock, CellFormat, PlannedCell, PlannedColumn, SheetPlan, TablePlan } from "./plan";
@@ -81,7 +82,7 @@ function measureLayout(table: MeasureTable): Layout {
   return {
     labels: [text("Measurement"), ...(finished ? [text("View")] : []), text("Unit")],
     rows: table.rows.map((row) => [
-      placeLabel(row.place),
+      rowLabel(row, table.kind),
       ...(finished ? [row.view ?? null] : []),
       table.unit,
       ...row.values.map((figure) => figureCell(figure, table.unit)),
@@ -106,15 +107,22 @@ function fabricLayout(table: FabricTable): Layout {
   };
 }
 
+/** Longer labels are sentences; the place's name says it shorter. */
+const LONGEST_LABEL = 40;
+
 /**
- * A place in a person's words; a place outside the vocabulary has her own words already.
+ * What stands in a row's first cell: her pattern's own words where they read back as the same place by themselves, else
+ * the place's name. Words with a unit, with two meanings or with a view in them need their old neighbours, so they go.
  *
- * @example placeLabel("backWaistLength") //=> "Back waist length"
+ * @example rowLabel({ place: "backWaistLength", label: "Back", values: [] }, "body") //=> "Back waist length"
  */
-export function placeLabel(place: string): string {
-  if (!/^[a-z]+(?:[A-Z][a-z]*)*$/.test(place)) return place;
-  const words = place.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
-  return words[0]!.toUpperCase() + words.slice(1);
+export function rowLabel(row: MeasureRow, kind: "body" | "finished"): string {
+  const { place, label, view } = row;
+  const readAlone = [kind, null].every((known) => readPlace(label, known) === place);
+  const alone = readAlone && !isBustOrChest(label) && !view;
+  if (alone && label.length <= LONGEST_LABEL && !/[()[\]/|*]|\b(?:in|ins|inches|cm|mm)\b/i.test(label)) return label;
+  const name = placeName(place);
+  return name[0]!.toUpperCase() + name.slice(1);
 }
 
 function figureCell(figure: Figure, unit: string): PlannedCell {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ChartTable } from "../../src/chart/model";
-import { chartSheet, placeLabel, tablePlan } from "../../src/sheet/chart-sheet";
+import { chartSheet, rowLabel, tablePlan } from "../../src/sheet/chart-sheet";
 
 /** Invented for a camp shirt in three sizes. */
 const body: ChartTable = {
@@ -9,7 +9,7 @@ const body: ChartTable = {
   sizes: ["12", "14", "6-12"],
   rows: [
     { place: "bust", label: "Bust", values: [34, 36, null] },
-    { place: "backWaistLength", label: "Back-neck to waist", values: [16.25, { low: 16.5, high: 17 }, 17] },
+    { place: "backWaistLength", label: "Back", values: [16.25, { low: 16.5, high: 17 }, 17] },
   ],
 };
 const finished: ChartTable = {
@@ -93,10 +93,21 @@ describe("tablePlan", () => {
   });
 });
 
-describe("placeLabel", () => {
-  it("writes a place as words", () => {
-    expect(placeLabel("bust")).toBe("Bust");
-    expect(placeLabel("backWaistLength")).toBe("Back waist length");
+describe("rowLabel", () => {
+  const label = (words: string, place: string, view: string | null = null) =>
+    rowLabel({ place, label: words, view, values: [] }, "body");
+
+  it("keeps the pattern's own words where they name the place by themselves", () => {
+    expect(label("Hüftweite", "hip")).toBe("Hüftweite");
+    expect(label("Hip 9 below waist", "hip")).toBe("Hip 9 below waist");
   });
-  it("leaves her own words alone", () => expect(placeLabel("Ruffle (top)")).toBe("Ruffle (top)"));
+  it("writes the place's name for words that need their neighbours", () => {
+    expect(label("Bust (cm)", "bust")).toBe("Bust");
+    expect(label("Back", "backWaistLength")).toBe("Back waist length");
+    expect(label("Brustumfang", "chest")).toBe("Chest");
+    expect(label("Back length A", "backLength", "A")).toBe("Back length");
+  });
+  it("leaves a place outside the vocabulary its own words", () => {
+    expect(label("Ruffle depth", "Ruffle depth")).toBe("Ruffle depth");
+  });
 });
