@@ -28,7 +28,6 @@ export interface ChartProblems {
   readonly shapesDiffer: { readonly one: string; readonly other: string };
   /** A range where one cell belongs. `what` says which: "The person". */
   readonly oneCellWanted: { readonly what: string };
-  readonly tooManyCells: { readonly found: string; readonly most: string };
   /** A fault of ours. */
   readonly unexpected: { readonly text: string };
   readonly unreadableName: { readonly text: string; readonly what: string };
@@ -122,7 +121,8 @@ export interface ProjectProblems {
   readonly unitNotSaid: { readonly text: string };
 }
 
-export interface ProblemDetails extends LengthProblems, ChartProblems, SizeProblems, YardageProblems, FitProblems, FabricProblems, ProjectProblems {}
+export interface ProblemDetails
+  extends LengthProblems, ChartProblems, SizeProblems, YardageProblems, FitProblems, FabricProblems, ProjectProblems {}
 export type ProblemCode = keyof ProblemDetails;
 export type Problem = {
   [Code in ProblemCode]: { readonly code: Code; readonly details: ProblemDetails[Code] };

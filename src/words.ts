@@ -5,10 +5,14 @@ import { fabricSentences } from "./words/fabric";
 import { fitSentences } from "./words/fit";
 import { lengthSentences } from "./words/length";
 import { projectSentences } from "./words/project";
+import { sizeSentences } from "./words/size";
+import { yardageSentences } from "./words/yardage";
 
 const sentences: { readonly [Code in ProblemCode]: (details: ProblemDetails[Code]) => string } = {
   ...lengthSentences,
   ...chartSentences,
+  ...sizeSentences,
+  ...yardageSentences,
   ...fitSentences,
   ...fabricSentences,
   ...projectSentences,

@@ -1,0 +1,146 @@
+/**
+ * How every cell function reads its arguments and gives its answer.
+ *
+ * To add a function: an exported function declaration with `@customfunction ID Name`, a plain sentence ending in a period
+ * for itself and for each argument (Excel shows them), every argument `any[][]` (one cell arrives as [[value]], a missing
+ * one as null), and one of three bodies:
+ * - `lookUp([place, measure], (place, measure) => …)`: one answer for each element of the look-up arguments;
+ * - `plan(() => …)`: rows that spill, the last column a note;
+ * - `single(() => …)`: one cell from whole ranges.
+ * Whole ranges are read with `cellsOf(chart)`; `need(result)` takes the value or ends the function with its error.
+ * A problem of the engine becomes the error with its sentence by itself; its code goes into the table of errors.ts.
+ */
+import { isBlank, isErrorCell, isMissing, refuse, type Cell, type Cells, type Fault, type Result } from "../src/index";
+import { errorValue, guarded, need, problemValue, unexpected } from "./errors";
+
+/** What an answer may put into a cell; null and "" are an empty cell, a fault is an error in its own place. */
+export type AnswerCell = string | number | boolean | null | Fault;
+
+/** What Excel gets: never null, undefined, NaN or Infinity, which it would show as 0 or refuse. */
+type Given = any;
+
+/**
+ * One cell as Excel hands it over: a plain value, an error value, or a rich value whose `basicValue` counts. What is no
+ * cell value at all is read as #VALUE!.
+ */
+export function readCell(value: unknown): Cell {
+  if (value === null || value === undefined) return null;
+  if (typeof value === "string" || typeof value === "boolean") return value;
+  if (typeof value === "number") return Number.isFinite(value) ? value : { error: "#NUM!" };
+  if (typeof value !== "object") return { error: "#VALUE!" };
+  const { type, basicType, basicValue, text } = value as Record<string, unknown>;
+  if (type === "Empty") return null;
+  if (type === "Error") return { error: typeof basicValue === "string" ? basicValue : "#VALUE!" };
+  if (basicType === "Error" && typeof text === "string") return text;
+  if (basicValue === undefined || typeof basicValue === "object") return { error: "#VALUE!" };
+  return basicType === "Error" ? { error: String(basicValue) } : readCell(basicValue);
+}
+
+/** An argument as rows of cells, whatever it arrives as: a range, one cell, nothing. Ragged rows are filled with blanks. */
+export function cellsOf(argument: unknown): Cells {
+  const rows = rowsOf(argument);
+  const width = widest(rows);
+  return rows.map((row) => Array.from({ length: width }, (_, column) => readCell(row[column])));
+}
+
+function rowsOf(argument: unknown): readonly (readonly unknown[])[] {
+  if (!Array.isArray(argument)) return [[argument]];
+  const rows = argument.map((row: unknown) => (Array.isArray(row) ? (row as unknown[]) : [row]));
+  return rows.length === 0 || widest(rows) === 0 ? [[null]] : rows;
+}
+
+function widest(rows: readonly (readonly unknown[])[]): number {
+  return rows.reduce((most, row) => Math.max(most, row.length), 0);
+}
+
+/** The one cell of an argument that can't be a range here. */
+export function oneCell(argument: unknown, what: string): Cell {
+  const cells = cellsOf(argument);
+  return isRange(cells) ? need(refuse("oneCellWanted", { what })) : cells[0]![0]!;
+}
+
+/**
+ * One answer for each element: the arguments are single cells, which repeat, or ranges of one shape, which the answer
+ * takes. An error cell comes back as itself in its place; a blank element of a range gives an empty cell; a problem is
+ * an error in its own cell. With single cells only, the answer is one cell.
+ */
+export function lookUp(args: readonly unknown[], answer: (...cells: Cell[]) => Result<AnswerCell>): Given {
+  return guarded(() => {
+    const whole = args.map((argument) => ({ raw: rowsOf(argument), cells: cellsOf(argument) }));
+    const ranges = whole.filter(({ cells }) => isRange(cells));
+    const shape = ranges[0]?.cells ?? ONE;
+    const other = ranges.find(({ cells }) => size(cells) !== size(shape));
+    if (other) need(refuse("shapesDiffer", { one: size(shape), other: size(other.cells) }));
+    const element = (row: number, column: number): Given => {
+      const at = whole.map(({ cells }) => (isRange(cells) ? cells[row]![column]! : cells[0]![0]!));
+      const wrong = at.findIndex(isErrorCell);
+      if (wrong >= 0) {
+        const { raw, cells } = whole[wrong]!;
+        return itself(isRange(cells) ? raw[row]![column] : raw[0]![0], at[wrong]!);
+      }
+      const found = attempt(() => answer(...at));
+      if (found.ok) return given(found.value);
+      if (ranges.length === 0) return need(found);
+      const blank = found.problem.code === "blank" && ranges.some(({ cells }) => isMissing(cells[row]![column]!));
+      return blank ? "" : problemValue(found.problem);
+    };
+    if (ranges.length > 0) return shape.map((cells, row) => cells.map((_, column) => element(row, column)));
+    const only = element(0, 0);
+    if (only instanceof CustomFunctions.Error) throw only;
+    return only;
+  });
+}
+
+const ONE: Cells = [[null]];
+const isRange = (cells: Cells): boolean => cells.length > 1 || cells[0]!.length > 1;
+
+/** A fault of ours in one element must not take the others with it. */
+function attempt(answer: () => Result<AnswerCell>): Result<AnswerCell> {
+  try {
+    return answer();
+  } catch (thrown) {
+    if (!(thrown instanceof Error)) throw thrown;
+    return { ok: false, problem: unexpected(thrown) };
+  }
+}
+
+const size = (cells: Cells): string => `${cells.length} × ${cells[0]!.length}`;
+
+/** The error value that Excel handed over, untouched; a number that isn't finite as the error it stands for. */
+function itself(raw: unknown, cell: Cell): Given {
+  const { type } = (raw ?? {}) as { readonly type?: unknown };
+  return type === "Error" ? raw : errorValue(isErrorCell(cell) ? cell.error : "#VALUE!");
+}
+
+/** Rows that spill. No rows at all are one empty cell. */
+export function plan(work: () => Result<readonly (readonly AnswerCell[])[]>): Given {
+  return guarded(() => {
+    const rows = need(work());
+    if (rows.length === 0) return [[""]];
+    if (rows.some((row) => row.length !== rows[0]!.length)) throw new RangeError("a plan's rows differ in length");
+    return rows.map((row) => row.map(given));
+  });
+}
+
+/** One cell from whole ranges. */
+export function single(work: () => Result<AnswerCell>): Given {
+  return guarded(() => {
+    const value = given(need(work()));
+    if (value instanceof CustomFunctions.Error) throw value;
+    return value as Given;
+  });
+}
+
+function given(cell: AnswerCell): Given {
+  if (cell === null) return "";
+  if (typeof cell === "number") {
+    return Number.isFinite(cell) ? cell + 0 : problemValue(unexpected(new RangeError("a figure that is no number")));
+  }
+  if (typeof cell !== "object") return cell;
+  return cell.error === undefined ? problemValue(cell.fault) : errorValue(cell.error);
+}
+
+/** Whether an argument was left out, or is one blank cell. */
+export function isGiven(argument: unknown): boolean {
+  return cellsOf(argument).some((row) => row.some((cell) => !isBlank(cell)));
+}
