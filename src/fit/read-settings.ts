@@ -8,14 +8,7 @@ import { readBand } from "./read-band";
 import { readPlaceWord } from "./read-place-word";
 import { garmentsOfRows } from "./setting-garments";
 import { settingRows, type SettingCell, type SettingText } from "./setting-rows";
-import {
-  TERMS,
-  type BandRule,
-  type LengthRule,
-  type LengthSetting,
-  type Settings,
-  type WordRule,
-} from "./settings";
+import { TERMS, type BandRule, type LengthRule, type LengthSetting, type Settings, type WordRule } from "./settings";
 
 const LENGTHS: readonly LengthSetting[] = [
   "least ease",

@@ -57,8 +57,8 @@ const governs: Change = (row, find, made) => {
     }
     groups.push(group);
   }
-  const first = groups[0]?.[0];
-  if (first === undefined) return badRow(row, "", "the places that govern it, such as waist, hip");
+  const first = groups[0];
+  if (first?.[0] === undefined) return badRow(row, "", "the places that govern it, such as waist, hip");
   const own = find(row.garment) ?? newGarment(row.garment, first);
   const places = groups.flat();
   const girths = places.filter((place) => !own.girths.includes(place) && !NOT_GIRTHS.includes(place));
@@ -67,18 +67,18 @@ const governs: Change = (row, find, made) => {
     ...own,
     governs: groups,
     girths: [...own.girths, ...girths],
-    ...(frameStays ? {} : { frame: groups[0]!, frameTakes: "first" as const }),
+    ...(frameStays ? {} : { frame: first, frameTakes: "first" as const }),
   });
   return undefined;
 };
 
-function newGarment(name: string, place: Place): Garment {
+function newGarment(name: string, frame: readonly Place[]): Garment {
   return {
     name,
     key: garmentKey(name),
-    frame: [place],
+    frame,
     frameTakes: "first",
-    governs: [[place]],
+    governs: [frame],
     girths: [],
     edges: 4,
     bands: null,

@@ -1,0 +1,124 @@
+import { describe, expect, it } from "vitest";
+import { readSettings } from "../../src/fit/read-settings";
+import { ruleFor, settingLength } from "../../src/fit/settings";
+import { sentence } from "../../src/words";
+
+const HEADINGS = ["Setting", "Garment", "Place", "Value", "Unit"];
+const settingsOf = (rows: (string | number | null)[][]) => {
+  const settings = readSettings(rows);
+  if (!settings.ok) throw new Error(sentence(settings.problem));
+  return settings.value;
+};
+const refused = (...rows: (string | number | null)[][]) => {
+  const settings = readSettings([HEADINGS, ...rows]);
+  return settings.ok ? "read" : sentence(settings.problem);
+};
+
+describe("readSettings", () => {
+  it("reads a table with a title above, headings in any order and blank rows", () => {
+    const settings = settingsOf([
+      ["My settings", null, null, null, null],
+      ["Unit", "Value", "Place", "Garment", "Setting", "Why"] as string[],
+      ["in", 3, "bust", "Shirts", "Least ease", "I like room"],
+      [null, null, null, null, null, null],
+      ["", "2 1/2 in", "High bust", "", "least  EASE", ""],
+    ]);
+    expect(settings.lengths).toEqual([
+      { setting: "least ease", garment: "shirt", place: "bust", person: null, value: 3, unit: "in" },
+      { setting: "least ease", garment: null, place: "highBust", person: null, value: 2.5, unit: "in" },
+    ]);
+  });
+
+  it("takes a bare number in inches unless a row Units says otherwise", () => {
+    const rows = [HEADINGS, ["Least ease", "", "hip", 5, ""], ["Units", "", "", "cm", ""]];
+    expect(settingLength(settingsOf(rows.slice(0, 2)), "least ease", { place: "hip" }, "in")).toBe(5);
+    expect(settingLength(settingsOf(rows), "least ease", { place: "hip" }, "cm")).toBe(5);
+  });
+
+  it("leaves a row without a value alone: our default stands", () => {
+    expect(
+      settingsOf([HEADINGS, ["Least ease", "", "bust", "", "in"], ["Threshold", "", "", null, ""]]).lengths,
+    ).toEqual([]);
+  });
+
+  it("reads garments that fit from a table without a Setting column", () => {
+    const settings = settingsOf([
+      ["Name", "Garment", "Place", "Measurement", "Unit", "Person"],
+      ["Blue linen", "shirt", "bust", 39.5, "in", "Ada"],
+    ]);
+    expect(settings.lengths).toEqual([
+      { setting: "my garment", garment: "shirt", place: "bust", person: "ada", value: 39.5, unit: "in" },
+    ]);
+  });
+
+  it("reads words, bands, counts and the frame", () => {
+    const settings = settingsOf([
+      HEADINGS,
+      ["Between sizes", "trousers", "", "Smaller", ""],
+      ["High bust row", "", "", "bust", ""],
+      ["Edges", "leggings", "", 2, ""],
+      ["Frame", "", "high bust", "", ""],
+      ["Loose-fitting", "dress", "bust", "5 to 9", "in"],
+      ["very loose-fitting", "dress", "bust", "over 9", "in"],
+    ]);
+    expect(settings.words.map(({ setting, value }) => [setting, value])).toEqual([
+      ["between sizes", "smaller"],
+      ["high bust row", "bust"],
+      ["edges", 2],
+      ["frame", "highBust"],
+    ]);
+    expect(settings.bands.map(({ value }) => value)).toEqual([
+      { low: 5, high: 9 },
+      { low: 9, high: null },
+    ]);
+  });
+
+  it("refuses what it doesn't know and names the row", () => {
+    expect(refused(["Leest ease", "", "bust", 3, "in"])).toMatch(
+      /^"leest ease" in row 1 of the settings is not a setting/,
+    );
+    expect(refused(["Least ease", "", "bsut", 3, "in"])).toMatch(/^"bsut" in row 1 .* wants a place/);
+    expect(refused(["Edges", "", "", 4, ""], ["Least ease", "tent", "bust", 3, "in"])).toMatch(
+      /^"tent" is not a garment/,
+    );
+    expect(refused(["Least ease", "", "bust", "plenty", "in"])).toMatch(/^"plenty" in row 1 .* wants a length/);
+    expect(refused(["Least ease", "", "bust", 3, "yd"])).toMatch(/in or cm/);
+    expect(refused(["Least ease", "", "", 3, "in"])).toMatch(/a place beside it/);
+    expect(refused(["Between sizes", "", "", "both", ""])).toMatch(/closest or larger or smaller/);
+    expect(refused(["Edges", "", "", 0, ""])).toMatch(/a count of seam edges/);
+    expect(refused(["Fitted", "", "bust", "3", ""])).toMatch(/a band such as 3 to 4/);
+    expect(refused(["Threshold", "", "", -2, "in"])).toMatch(/not below zero/);
+    expect(refused(["Step", "", "", 0, "in"])).toMatch(/a step above zero/);
+    expect(refused(["Frame", "", "hip", "", ""])).toMatch(/bust or high bust/);
+    expect(refused(["Governs", "", "hip", "", ""])).toMatch(/a garment beside it/);
+    expect(refused(["Least ease", "", "bust", 45999, "in"])).toMatch(/Excel has made a date/);
+    expect(refused(["", "shirt", "bust", 3, "in"])).toMatch(/Row 1 of the settings doesn't say which setting/);
+  });
+
+  it("refuses a table without its headings", () => {
+    const settings = readSettings([["Least ease", "shirt", "bust", 3, "in"]]);
+    expect(settings.ok ? "" : sentence(settings.problem)).toMatch(/no headings.*\[#All\]/);
+  });
+
+  it("lets least ease be below zero: a knit may be smaller than the body", () => {
+    expect(settingsOf([HEADINGS, ["Least ease", "leggings", "hip", -2, "in"]]).lengths[0]?.value).toBe(-2);
+  });
+});
+
+describe("ruleFor", () => {
+  it("prefers the row for the person, then the garment, then the place, then the lower one", () => {
+    const settings = settingsOf([
+      [...HEADINGS, "Person"],
+      ["Least ease", "shirt", "bust", 3, "in", ""],
+      ["Least ease", "", "bust", 2, "in", ""],
+      ["Least ease", "", "bust", 2.25, "in", ""],
+      ["Least ease", "", "bust", 4, "in", "Ada"],
+    ]);
+    const value = (garment: string, person: string | null) =>
+      ruleFor(settings.lengths, "least ease", { garment, place: "bust", person })?.value;
+    expect(value("shirt", null)).toBe(3);
+    expect(value("coat", null)).toBe(2.25);
+    expect(value("shirt", "ADA ")).toBe(4);
+    expect(ruleFor(settings.lengths, "least ease", { place: "hip" })).toBeUndefined();
+  });
+});
