@@ -11,5 +11,12 @@ export { fabricWidth, widthChange, type FabricWidthOptions, type WidthChange } f
 export { extraYardage, type ExtraYardage } from "./fabric/extra-yardage";
 export * from "./sheet/names";
 export * from "./sheet/chart-sheet";
+export * from "./sheet/chart-text";
 export * from "./sheet/chart-index";
 export { refusalSentence, type WriteRefusal, type WriteRefusalCode, type WriteRefusals } from "./words/refusals";
+export { allCautions, cautionLine, childCautions, isChildsGarment, type Caution } from "./project/cautions";
+export { hasDetails } from "./project/details";
+export { salePrice } from "./project/sale-price";
+export { shopList, shopListCells, type ShopRow } from "./project/shop-list";
+export type { ShopCell } from "./project/shop-rows";
+export { paneWords } from "./words/pane";
