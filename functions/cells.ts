@@ -1,7 +1,7 @@
 /**
  * How every cell function reads its arguments and gives its answer.
  *
- * To add a function: an exported function declaration with `@customfunction ID Name`, a plain sentence ending in a period
+ * To add a function: an exported function declaration with `@customfunction ID ID`, a plain sentence ending in a period
  * for itself and for each argument (Excel shows them), every argument `any[][]` (one cell arrives as [[value]], a missing
  * one as null), and one of three bodies:
  * - `lookUp([place, measure], (place, measure) => …)`: one answer for each element of the look-up arguments;

@@ -23,6 +23,7 @@ const ERRORS: Readonly<Record<ProblemCode, "value" | "notAvailable">> = {
   unreadableName: "value",
   emptyChart: "value",
   chartHeadings: "value",
+  wrongTable: "value",
   columnWithoutHeading: "value",
   sizeTwice: "value",
   twoCharts: "value",
@@ -68,6 +69,8 @@ const ERRORS: Readonly<Record<ProblemCode, "value" | "notAvailable">> = {
   noBandForTerm: "notAvailable",
   notAboveZero: "value",
   stretchedShorter: "value",
+  notMeasured: "value",
+  tightEverywhere: "notAvailable",
   badStretch: "value",
 
   badClothWidth: "value",

@@ -17,7 +17,7 @@ import { lookUp } from "./cells";
 
 /**
  * Reads a length as patterns print it, such as 30 1/2, 77,5 cm or 2 3/8 yd, and gives it as a number.
- * @customfunction LENGTH Length
+ * @customfunction LENGTH LENGTH
  * @param text The length, as text or as a number.
  * @param [unit] The unit of the answer: in, cm, yd or m; left out, the unit that the text names.
  * @param [unitIfNone] The unit of a length that names none; left out, it is taken to be in the unit of the answer already.
@@ -41,7 +41,7 @@ export function length(text: any[][], unit?: any[][], unitIfNone?: any[][]): any
 
 /**
  * Turns metres into yards, exactly or rounded up to what the shop cuts by.
- * @customfunction TOYARDS ToYards
+ * @customfunction TOYARDS TOYARDS
  * @param metres The length in metres.
  * @param [step] What the shop cuts by, in yards, such as 0.125; left out, the answer is exact.
  * @returns The length in yards.
@@ -52,7 +52,7 @@ export function toYards(metres: any[][], step?: any[][]): any[][] {
 
 /**
  * Turns yards into metres, exactly or rounded up to what the shop cuts by.
- * @customfunction TOMETRES ToMetres
+ * @customfunction TOMETRES TOMETRES
  * @param yards The length in yards.
  * @param [step] What the shop cuts by, in metres, such as 0.1; left out, the answer is exact.
  * @returns The length in metres.
@@ -73,7 +73,7 @@ function converted(cell: Cell, from: FabricUnit, to: FabricUnit, stepCell: Cell)
 
 /**
  * Writes a number as a tape is read, such as 2 3/8, to the nearest fraction.
- * @customfunction FRACTION Fraction
+ * @customfunction FRACTION FRACTION
  * @param number The number, in whatever unit it is.
  * @param [denominator] The smallest part: 8 for eighths, which is also what is used when it is left out, or 16.
  * @returns The number as text.
@@ -89,7 +89,7 @@ export function fraction(number: any[][], denominator?: any[][]): any[][] {
 
 /**
  * Rounds a length up to what the shop cuts by, never a step too many.
- * @customfunction BUYLENGTH BuyLength
+ * @customfunction BUYLENGTH BUYLENGTH
  * @param length The length that is needed.
  * @param step What the shop cuts by, such as 0.125 yd or 0.1 m.
  * @returns The length to buy, in the unit of the step if that names one, else in the unit of the length.

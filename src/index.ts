@@ -6,6 +6,20 @@ export * from "./chart/model";
 export { placeName, placeSpan, readPlace } from "./chart/places";
 export * from "./chart/cell";
 export * from "./chart/size-label";
+export {
+  chartFrom,
+  chartSource,
+  readChartCells,
+  type ChartRole,
+  type ChartSource,
+  type FabricChartOptions,
+  type MeasureChartOptions,
+} from "./chart/cells";
+export { bodyMeasure, readBodyCells, readMeasureArgument, readOneBody } from "./chart/cells-body";
+export { chooseChart, nearestCharts, type PlaceMeasure } from "./chart/cells-choose";
+export { readNapCell, readWidthCell, type ClothWidth } from "./chart/cells-fabric";
+export { chartsOf, type SheetChart, type SheetRow } from "./chart/cells-measure";
+export { namesText } from "./chart/cells-names";
 export * from "./sheet/plan";
 export { fabricWidth, widthChange, type FabricWidthOptions, type WidthChange } from "./fabric/fabric-width";
 export { extraYardage, type ExtraYardage } from "./fabric/extra-yardage";

@@ -35,6 +35,7 @@ export interface ChartProblems {
   readonly emptyChart: { readonly wanted: string };
   /** No headings, so no sizes: a table's bare name. */
   readonly chartHeadings: { readonly found: string };
+  readonly wrongTable: { readonly found: string; readonly wanted: string };
   readonly columnWithoutHeading: { readonly column: string; readonly figure: string };
   readonly sizeTwice: { readonly size: string };
   readonly twoCharts: { readonly found: string };
@@ -73,6 +74,16 @@ export interface FitProblems {
   readonly noBandForTerm: { readonly term: string; readonly garment: string; readonly place: string };
   readonly notAboveZero: { readonly text: string; readonly what: string };
   readonly stretchedShorter: { readonly rest: string; readonly stretched: string };
+  /** `person` is "" where nobody is named. */
+  readonly notMeasured: { readonly place: string; readonly person: string };
+  /** Even the largest size has too little ease. */
+  readonly tightEverywhere: {
+    readonly size: string;
+    readonly place: string;
+    readonly ease: string;
+    readonly wanted: string;
+    readonly lacking: string;
+  };
   /** A share below zero or above 5: a percentage typed without its sign. */
   readonly badStretch: { readonly text: string };
 }

@@ -13,6 +13,7 @@ export const chartSentences: Sentences<ChartProblems> = {
   emptyChart: ({ wanted }) => `There is nothing in this range: choose ${wanted} with its headings.`,
   chartHeadings: ({ found }) =>
     `No headings stand above "${found}", so the sizes aren't known: choose the chart with its headings, and if this is a table's name, add [#All] to it.`,
+  wrongTable: ({ found, wanted }) => `This range holds ${found}, and ${wanted} are needed here: choose that table.`,
   columnWithoutHeading: ({ column, figure }) =>
     `Column ${column} of this chart has figures (${figure}) and no heading: write the size above it.`,
   sizeTwice: ({ size }) => `Two columns of this chart are called ${size}: rename one.`,

@@ -1,0 +1,155 @@
+import { readUnit, type PrintedUnit } from "../length/units";
+import { convert } from "../length/length";
+import { answer, refuse, type Result } from "../problem";
+import { cellText, errorCellProblem, isErrorCell, isMissing, readMeasureCell, readUnitCell } from "./cell";
+import type { Cell, Cells } from "./cell";
+import { columnOf, isPlaceCell, turned, withoutBlanks } from "./cells-grid";
+import { columnRole, isUnitWord, unitInLabel } from "./cells-words";
+import { namesText } from "./cells-names";
+import type { Body, BodyUnit, Fault, Measure, Place } from "./model";
+import { placeName, readPlace } from "./places";
+import { labelKey } from "./size-label";
+
+/**
+ * The people measured in a range: labels down the first column and a column of measures for each person, with or without
+ * headings (Measurement, Unit, the names), or places in the first row and a row for each person, names first. The
+ * direction with more known places wins. A column without a single measure (where the tape went) is nobody.
+ *
+ * @param person the one to take, by heading; a blank takes all
+ * @example readBodyCells([["Bust", 34], ["Hip", 38]]) //=> { ok: true, value: [{ name: null, measures: Map { bust, hip } }] }
+ */
+export function readBodyCells(cells: Cells, person: Cell = null): Result<readonly Body[]> {
+  const filled = withoutBlanks(cells);
+  const [corner = null] = filled[0] ?? [];
+  if (filled.length === 0) return refuse("emptyChart", { wanted: "measurements" });
+  if (filled.length === 1 && filled[0]!.length === 1 && isErrorCell(corner)) return errorCellProblem(corner);
+  const across = Math.max(...filled.slice(0, 8).map(places));
+  const down = turned(filled).slice(0, 4).map(places);
+  if (Math.max(across, ...down) === 0) return refuse("noBody", { found: cellText(corner) });
+  const grid = across > Math.max(...down) ? turned(fromFirstPlaces(filled, across)) : filled;
+  const labels = across > Math.max(...down) ? 0 : down.indexOf(Math.max(...down));
+  return people(grid, labels, person);
+}
+
+/** How many places a line names, among its first cells: enough to tell which way the measurements lie. */
+const places = (line: readonly Cell[]): number => line.slice(0, 200).filter(isPlaceCell).length;
+
+/** From the row of places on: what stands above is a title. */
+const fromFirstPlaces = (filled: Cells, across: number): Cells =>
+  filled.slice(filled.findIndex((row) => places(row) === across));
+
+function people(grid: Cells, labels: number, person: Cell): Result<readonly Body[]> {
+  const first = grid.findIndex((row) => isPlaceCell(row[labels]));
+  const headings = headingsAbove(grid.slice(0, first), labels);
+  const rows = grid.slice(first).filter((row) => !isMissing(row[labels] ?? null));
+  const unitColumn = unitColumnOf(headings, rows, labels);
+  const others = (grid[0] ?? [])
+    .map((_, column) => column)
+    .filter((column) => column !== labels && column !== unitColumn);
+  const named = (column: number): string | null => {
+    const cell = headings?.[column] ?? null;
+    return isMissing(cell) ? null : cellText(cell);
+  };
+  if (isErrorCell(person)) return errorCellProblem(person);
+  const columns = isMissing(person)
+    ? others.filter((column) => columnOf(rows, column).some((cell) => readMeasureCell(cell, "a measurement").ok))
+    : others.filter((column) => labelKey(named(column) ?? "") === labelKey(cellText(person)));
+  if (!isMissing(person) && columns.length === 0) {
+    const known = others.map(named).filter((name) => name !== null);
+    return refuse("unknownPerson", { text: cellText(person), known: namesText(known) });
+  }
+  const unitRow = rows.find((row) => columnRole(cellText(row[labels] ?? null)) === "unit");
+  const unitOf = (row: readonly Cell[], column: number): Cell =>
+    unitColumn === undefined ? (unitRow?.[column] ?? null) : (row[unitColumn] ?? null);
+  return answer(
+    columns.map((column) => ({
+      name: named(column),
+      measures: measuresOf(rows, labels, column, (row) => unitOf(row, column)),
+    })),
+  );
+}
+
+/** The row of names: the last row above the places in which something stands beside the labels. */
+function headingsAbove(above: Cells, labels: number): readonly Cell[] | undefined {
+  return above.filter((row) => row.some((cell, column) => column !== labels && !isMissing(cell))).at(-1);
+}
+
+function unitColumnOf(headings: readonly Cell[] | undefined, rows: Cells, labels: number): number | undefined {
+  const byName = headings?.findIndex((cell) => typeof cell === "string" && columnRole(cell) === "unit") ?? -1;
+  if (byName >= 0) return byName;
+  const width = rows[0]?.length ?? 0;
+  const columns = Array.from({ length: width }, (_, column) => column).filter((column) => column !== labels);
+  return columns.find((column) => {
+    const cells = columnOf(rows, column).filter((cell) => !isMissing(cell));
+    return cells.length > 0 && cells.every((cell) => typeof cell === "string" && isUnitWord(cell));
+  });
+}
+
+function measuresOf(
+  rows: Cells,
+  labels: number,
+  column: number,
+  unitOf: (row: readonly Cell[]) => Cell,
+): ReadonlyMap<Place, Measure | Fault> {
+  const measures = new Map<Place, Measure | Fault>();
+  for (const row of rows) {
+    const label = cellText(row[labels] ?? null);
+    const cell = row[column] ?? null;
+    const place = readPlace(label, "body") ?? label;
+    if (
+      columnRole(label) === "unit" ||
+      isMissing(cell) ||
+      ["-", "–", "—", "n/a"].includes(cellText(cell).toLowerCase())
+    )
+      continue;
+    const unit = readUnitCell(unitOf(row));
+    const measure = unit.ok ? readMeasure(cell, unit.value ?? unitInLabel(label)) : { fault: unit.problem };
+    const before = measures.get(place);
+    if (before && !same(before, measure)) measures.set(place, twice(place));
+    else measures.set(place, measure);
+  }
+  return measures;
+}
+
+const twice = (place: Place): Fault => ({ fault: refuse("placeTwice", { place: placeName(place) }).problem });
+
+function same(one: Measure | Fault, other: Measure | Fault): boolean {
+  return "value" in one && "value" in other && one.value === other.value && one.unit === other.unit;
+}
+
+/** A measure in inches or centimetres; a unit in the text wins over the one of its row. */
+function readMeasure(cell: Cell, rowUnit: PrintedUnit | undefined): Measure | Fault {
+  const read = readMeasureCell(cell, "a measurement");
+  if (!read.ok) {
+    const { problem } = read;
+    return problem.code === "errorCell" ? { fault: problem, error: problem.details.error } : { fault: problem };
+  }
+  const { value, unit } = read.value;
+  return unit ? bodyMeasure(value, { unit }) : bodyMeasure(value, rowUnit);
+}
+
+/** A length as a body's measure: yards as inches, metres as centimetres. */
+export function bodyMeasure(value: number, printed: PrintedUnit | undefined): Measure {
+  if (!printed) return { value, unit: null };
+  const to: BodyUnit = printed.unit === "in" || printed.unit === "yd" ? "in" : "cm";
+  return { value: convert(value * (printed.factor ?? 1), printed.unit, to), unit: to };
+}
+
+/** A measurement argument: a bare number has no unit of its own. */
+export function readMeasureArgument(cell: Cell, wanted = "a measurement"): Result<Measure> {
+  const read = readMeasureCell(cell, wanted);
+  if (!read.ok) return read;
+  const { value, unit } = read.value;
+  return answer(bodyMeasure(value, unit ? readUnit(unit) : undefined));
+}
+
+/** The one body of a range, for answers that can be for one person only. */
+export function readOneBody(cells: Cells, person: Cell = null): Result<Body> {
+  const bodies = readBodyCells(cells, person);
+  if (!bodies.ok) return bodies;
+  const [first, second] = bodies.value;
+  if (!first) return refuse("noBody", { found: cellText(withoutBlanks(cells)[0]?.[0] ?? null) });
+  if (!second) return answer(first);
+  const names = bodies.value.map(({ name }, index) => name ?? `person ${index + 1}`);
+  return refuse("severalPeople", { known: namesText(names) });
+}
