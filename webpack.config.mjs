@@ -92,7 +92,7 @@ export default {
   mode: "production",
   target: ["web", "es2020"],
   context: root,
-  devtool: "source-map",
+  devtool: false,
   entry: {
     functions: functionFiles,
     excel: { import: "./taskpane/excel.ts", library: { name: "SewExcel", type: "window" } },
@@ -116,6 +116,7 @@ export default {
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
     new ErrorsInRanges(),
     new ThirdPartyNotices(),
+    new webpack.SourceMapDevToolPlugin({ filename: "[file].map", test: /\.m?js$/ }),
     new webpack.DefinePlugin({ ADDIN_VERSION: JSON.stringify(version) }),
     new HtmlWebpackPlugin({
       template: "taskpane/taskpane.html",
