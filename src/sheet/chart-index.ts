@@ -11,7 +11,7 @@ export const INDEX_HEADINGS = [
 const FUNCTION = "SEW.CHARTINDEX";
 /** Row of the headings; the one formula stands in the row below. */
 const HEADING_ROW = 2;
-export const INDEX_CELL = { row: HEADING_ROW + 1, column: 0 } as const;
+export const INDEX_CELL = { row: HEADING_ROW + 1, column: 0, address: `A${HEADING_ROW + 2}` } as const;
 
 /** A chart table in the index. */
 export interface IndexEntry {
@@ -90,7 +90,7 @@ export function indexPlan(entries: readonly IndexEntry[], rowsToday: number, she
     },
   ];
   if (sheetIsThere) {
-    const block = { ...INDEX_CELL, cells: [[formula]] };
+    const block = { row: INDEX_CELL.row, column: 0, cells: [[formula]] };
     return { cells: [{ sheet: INDEX_SHEET, blocks: [block], kept: `=${FUNCTION}(` }], names };
   }
   const blocks = [
@@ -103,7 +103,7 @@ export function indexPlan(entries: readonly IndexEntry[], rowsToday: number, she
       style: "note",
     },
     { row: HEADING_ROW, column: 0, cells: [[...INDEX_HEADINGS]], format: "text", style: "heading" },
-    { ...INDEX_CELL, cells: [[formula]] },
+    { row: INDEX_CELL.row, column: 0, cells: [[formula]] },
   ] as const;
   const widths = [18, 10, 6, 8, 12, 8, 10, 9, 20, 10, 10, 10];
   return { sheets: [{ sheet: INDEX_SHEET, blocks, tables: [], widths, frozenRows: HEADING_ROW + 1 }], names };

@@ -73,6 +73,11 @@ export function freePatternName(pattern: string, takenSheets: Iterable<string>):
   }
 }
 
+/** Whether one of these is called so; Excel's names don't differ by case. */
+export function isNamed(name: string, names: Iterable<string>): boolean {
+  return [...names].some((other) => plain(other) === plain(name));
+}
+
 const plain = (name: string): string => name.toLowerCase();
 
 function freeName(name: string, takenNames: Iterable<string>, next: (name: string, count: number) => string): string {

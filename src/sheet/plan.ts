@@ -21,6 +21,7 @@ export type CellFormat =
   | "text"
   | "fraction" // inches and yards: # ?/??
   | "tenths" // 0.0#
+  | "thousandths" // yards and metres in one column: 0.0##, because a rounded 2.38 would hide 2 3/8
   | "whole"
   | "money"
   | "percent"
@@ -40,7 +41,8 @@ export interface CellBlock {
 
 /** What may be typed into a column. A list from a range is a formula such as "=INDIRECT("Patterns[Pattern]")". */
 export type Validation =
-  | { readonly list: readonly string[] }
+  /** `open`: other words may be typed too, such as a garment that she has added herself. */
+  | { readonly list: readonly string[]; readonly open?: true }
   | { readonly listFrom: string }
   | { readonly from: number; readonly to?: number };
 

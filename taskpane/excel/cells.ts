@@ -15,6 +15,7 @@ const NUMBER_FORMATS: Readonly<Record<CellFormat, string>> = {
   text: "@",
   fraction: "# ?/??",
   tenths: "0.0#",
+  thousandths: "0.0##",
   whole: "0",
   money: "#,##0.00",
   percent: "0%",

@@ -11,6 +11,8 @@ export interface TableFacts {
   /** Where it stands, headings included: "A4:F9". */
   readonly address: string;
   readonly headings: readonly string[];
+  /** How many, without the headings. */
+  readonly rows: number;
 }
 /** What the pane must know of the workbook before it plans anything. */
 export interface Facts {
@@ -45,7 +47,7 @@ export async function readFacts(): Promise<Reading<Facts>> {
     const details = tables.items.map((table) => ({
       name: table.name,
       sheet: table.worksheet.load("name"),
-      range: table.getRange().load("address"),
+      range: table.getRange().load("address,rowCount"),
       headings: table.getHeaderRowRange().load("values"),
     }));
     await context.sync();
@@ -57,6 +59,7 @@ export async function readFacts(): Promise<Reading<Facts>> {
         sheet: sheet.name,
         address: range.address.replace(/^.*!/, ""),
         headings: (headings.values[0] as CellValue[]).map(String),
+        rows: range.rowCount - 1,
       })),
     };
   });

@@ -1,0 +1,48 @@
+/** References of a formula to columns of its own table: [@Width], [@[Sale price]]. */
+
+/** A quoted text, whose content is nobody's reference, or a reference to this row's cell of a column. */
+const PARTS = /"(?:[^"]|"")*"|\[@(?:\[([^[\]]*)\]|([^[\]]*))\]/g;
+
+/**
+ * This row's cell of a column, as a formula inside the table says it.
+ *
+ * @example thisRow("Sale price") //=> "[@[Sale price]]"
+ */
+export const thisRow = (heading: string): string =>
+  /^[\p{L}\p{N}_]+$/u.test(heading) ? `[@${heading}]` : `[@[${heading}]]`;
+
+/**
+ * A formula with its references to this row's columns changed; texts stay as they are.
+ *
+ * @example changeReferences("=[@Width]*2", (heading) => `$C7`) //=> "=$C7*2"
+ */
+export function changeReferences(formula: string, change: (heading: string) => string): string {
+  return formula.replace(PARTS, (part, boxed?: string, bare?: string) => {
+    const heading = boxed ?? bare;
+    return heading === undefined ? part : change(heading);
+  });
+}
+
+/**
+ * The columns that a formula takes from its own row, each once, in the order of their first appearance.
+ *
+ * @example ownColumns('=IF([@Price]="","",[@Price])') //=> ["Price"]
+ */
+export function ownColumns(formula: string): string[] {
+  const found = new Set<string>();
+  changeReferences(formula, (heading) => {
+    found.add(heading);
+    return "";
+  });
+  return [...found];
+}
+
+/**
+ * A column's letters, counted from 0.
+ *
+ * @example columnLetters(27) //=> "AB"
+ */
+export function columnLetters(column: number): string {
+  const letter = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
+}

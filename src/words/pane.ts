@@ -1,0 +1,107 @@
+/**
+ * Everything the pane says but the engine's own sentences. For another language this file is translated and nothing
+ * else; functions put names and numbers where that language wants them.
+ */
+const count = (number: number, one: string, many: string): string => `${number} ${number === 1 ? one : many}`;
+
+export const paneWords = {
+  frame: {
+    title: "Sewing",
+    sections: { chart: "Chart", fit: "Fit", fabric: "Fabric", sheets: "Sheets", help: "Help" },
+    sectionsLabel: "Sections",
+    takeBack: (what: string) => `Take back: ${what}`,
+    takenBack: (what: string) => `Taken back: ${what}. Everything is as it was before.`,
+    evenIfChanged: (reason: string) => `${reason} Take it back all the same, with your changes?`,
+    takeBackAnyway: "Take it back",
+    keep: "Leave it",
+    close: "Close",
+    cancel: "Cancel",
+    working: "Working …",
+    noExcel:
+      "This pane works inside Excel. Open a workbook, choose Add-ins on the Home tab and open the sewing pane there.",
+    noOffice: "Excel's part of this pane has not loaded. Check the internet connection, then open the pane again.",
+    tooOld: "This Excel is too old for the pane. It needs Excel for Microsoft 365, Excel 2024 or Excel on the web.",
+    failure: (message: string) => `Something went wrong here: ${message} Your workbook has not been changed by it.`,
+  },
+  chart: {
+    heading: "Read a pattern's chart",
+    intro:
+      "Copy the size chart from a web page, a PDF or your notes and paste it here: body and finished measurements, fabric required, all at once if you like.",
+    pasteLabel: "Paste the chart here",
+    read: "Read it",
+    open: "Open a file",
+    openHint: "Text, CSV, web page or PDF. You can drop a file here too.",
+    startAgain: "Start again",
+    reading: "Reading …",
+    nothingPasted: "The clipboard holds no text. Copy the chart's cells or lines first, then paste.",
+    imagePasted:
+      "That is a picture, and a picture holds no figures that can be read. Copy the text of the chart, or type it in.",
+    noPicture: (name: string) =>
+      `"${name}" is a picture, and a picture holds no figures that can be read. Type the chart in, or open its PDF.`,
+    workbookFile: (name: string) =>
+      `"${name}" is a workbook. Open it in Excel, copy the cells of the chart and paste them here.`,
+    unknownFile: (name: string) => `"${name}" is not a text, CSV, web page or PDF file.`,
+    emptyFile: (name: string) => `There is nothing in "${name}".`,
+    tooLargeFile: (name: string) => `"${name}" is larger than 20 MB. Open it, and paste only the chart's own pages.`,
+    unreadableFile: (name: string) => `"${name}" could not be opened. Is it still there, and a whole file?`,
+    scannedPdf: (name: string) =>
+      `"${name}" holds pictures of pages, and no text. Type the chart in, or run the file through text recognition first.`,
+    lockedPdf: (name: string) => `"${name}" is locked with a password. Save a copy without one, then open that.`,
+    brokenPdf: (name: string) => `"${name}" could not be read as a PDF.`,
+    noChartInPdf: (name: string, pages: number) =>
+      `No chart was found on the ${count(pages, "page", "pages")} of "${name}".`,
+    pdfPages: (pages: string) => `The chart stands on page ${pages}.`,
+    understood: (tables: number, flags: number) =>
+      tables === 0
+        ? "No chart was found."
+        : `${count(tables, "table", "tables")} understood, ${
+            flags === 0 ? "nothing looks doubtful" : `${count(flags, "place", "places")} to look at`
+          }.`,
+    toLookAt: "To look at first",
+    leftOutLine: (line: number) => `Line ${line} as it was pasted`,
+    readAgain: "Read again",
+    next: "Next place to look at",
+    noneLeft: "Nothing is left to look at.",
+    gridHelp: "Tab goes to the next place to look at, the arrow keys to any cell. Type over what is wrong.",
+    kind: "What it is",
+    kinds: { body: "Body measurements", finished: "Finished measurements", fabric: "Fabric required" },
+    unit: "Unit",
+    columns: { place: "Measurement", view: "View", part: "Part", width: "Width", nap: "Nap" },
+    shape: "Shape",
+    rowShape: (label: string, count_: number) =>
+      `${label}: ${count(count_, "figure", "figures")} as a line, smallest size to largest`,
+    size: (size: string) => `Size ${size}`,
+    sizeHeading: (position: number) => `Label of size column ${position}`,
+    cell: (row: string, column: string) => `${row}, ${column}`,
+    rowNumber: (row: number) => `Row ${row}`,
+    wrong: (message: string) => `Not taken: ${message}`,
+    removeRow: (label: string) => `Leave out ${label}`,
+    removed: (label: string) => `${label} is left out.`,
+    correctedCell: (cell: string) => `${cell} corrected.`,
+    moreRows: (rows: number) => `${count(rows, "more row", "more rows")}: they go into the sheet as they were read.`,
+    showTable: (name: string, rows: number) => `${name}, ${count(rows, "row", "rows")}`,
+    name: "Name of the pattern",
+    nameHint: "The sheet and its tables get this name.",
+    nameMissing: "Type a name for the pattern first.",
+    insert: "Insert the sheet",
+    insertDoubtful: (flags: number) =>
+      `${count(flags, "place still looks", "places still look")} doubtful. Insert the sheet all the same?`,
+    insertAnyway: "Insert it",
+    lookAgain: "Look again",
+    sheetTaken: (name: string, free: string) =>
+      `There is a sheet called "${name}" already, and it stays as it is. Insert this one as "${free}"?`,
+    insertAs: (free: string) => `Insert as "${free}"`,
+    otherName: "Choose another name",
+    inserted: (sheet: string, tables: readonly string[]) =>
+      `Inserted: sheet "${sheet}" with ${tables.join(", ")}. Formulas find it as ${tables[0]}[#All], or by its name in PatternIndex.`,
+    indexNotOurs: (cell: string) =>
+      ` The formula in ${cell} of "Pattern index" has been changed by hand, so this pattern was not added there.`,
+    indexFull: " The pattern index is as long as Excel allows, so this pattern was not added there.",
+    whatInserted: (sheet: string) => `sheet "${sheet}"`,
+    negative: (text: string) => `a measurement can't be below zero, and this is ${text}.`,
+    sizeBlank: "a size needs a label.",
+    sizeTwice: (size: string) => `there is a size "${size}" already.`,
+    labelBlank: "a row needs a label.",
+    napUnknown: (text: string) => `"${text}" is not with, without or either.`,
+  },
+} as const;

@@ -1,0 +1,32 @@
+/** Starts the pane once Excel is ready. */
+import { paneWords } from "../src/index";
+import { createApp } from "./app";
+import { chartSection } from "./chart/section";
+import { element } from "./dom";
+import { tabs } from "./tabs";
+import { followTheme } from "./theme";
+
+const words = paneWords.frame;
+
+function start(): void {
+  followTheme();
+  const { app, foot } = createApp();
+  const sections = [{ id: "chart", title: words.sections.chart, element: chartSection(app) }];
+  const { list, panels } = tabs(words.sectionsLabel, sections);
+  document.getElementById("starting")?.remove();
+  document.body.append(element("nav", {}, list), element("main", {}, ...panels), foot);
+}
+
+function cannotStart(sentence: string): void {
+  const starting = document.getElementById("starting");
+  if (starting) starting.textContent = sentence;
+}
+
+// office.js comes from Microsoft's address and may not have come at all.
+if (typeof Office === "undefined") cannotStart(words.noOffice);
+else
+  void Office.onReady(({ host }) => {
+    if (host !== Office.HostType.Excel) cannotStart(words.noExcel);
+    else if (!Office.context.requirements.isSetSupported("ExcelApi", "1.10")) cannotStart(words.tooOld);
+    else start();
+  });
