@@ -85,7 +85,7 @@ export function trackerSheet(tracker: Tracker, units: Units, rows: readonly Trac
   const filled = (rows.length === 0 ? [{}] : rows).map((one) => trackerRow(tracker, one));
   return {
     sheet,
-    blocks: [...heading(sheet, intro), ...totalBlocks(totals, 1 + intro.length, units)],
+    blocks: [...titleBlocks(sheet, intro), ...totalBlocks(totals, 1 + intro.length, units)],
     tables: [{ name, row, column: 0, columns: planned, rows: filled }],
     frozenRows: row + 1,
     print,
@@ -93,7 +93,7 @@ export function trackerSheet(tracker: Tracker, units: Units, rows: readonly Trac
 }
 
 /** The title and the words under it. */
-export function heading(title: string, intro: readonly string[]): CellBlock[] {
+export function titleBlocks(title: string, intro: readonly string[]): CellBlock[] {
   const words: CellBlock = { row: 1, column: 0, cells: intro.map((line) => [line]), format: "text", style: "note" };
   const top: CellBlock = { row: 0, column: 0, cells: [[title]], format: "text", style: "title" };
   return intro.length > 0 ? [top, words] : [top];
@@ -161,7 +161,10 @@ export function trackerColumns(
   tracker: Tracker,
   her: HerTable,
   units: Units,
-  { wanted, sameAs = {} }: { readonly wanted?: readonly string[]; readonly sameAs?: Readonly<Record<string, string>> } = {},
+  {
+    wanted,
+    sameAs = {},
+  }: { readonly wanted?: readonly string[]; readonly sameAs?: Readonly<Record<string, string>> } = {},
 ): ColumnsPlan {
   const hers = (heading: string): string | undefined => {
     const named = sameAs[heading] ?? heading;

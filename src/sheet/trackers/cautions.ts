@@ -1,7 +1,7 @@
 import { allCautions } from "../../project/cautions";
 import { cautionSentences } from "../../words/project";
 import type { SheetPlan } from "../plan";
-import { heading } from "../tracker";
+import { titleBlocks } from "../tracker";
 
 export const CAUTIONS_SHEET = "Cautions";
 
@@ -11,7 +11,7 @@ export function cautionsSheet(): SheetPlan {
   return {
     sheet: CAUTIONS_SHEET,
     blocks: [
-      ...heading("Cautions for children's garments", [cautionSentences.binding]),
+      ...titleBlocks("Cautions for children's garments", [cautionSentences.binding]),
       { row: 3, column: 0, cells: [["What to mind", "The rule itself"]], format: "text", style: "heading" },
       {
         row: 4,

@@ -14,7 +14,9 @@ export const NO_CHART = "no chart yet";
 export const indexColumn = (column: number): string => `INDEX(${INDEX},0,${column})`;
 
 export const isBlankRow = (...headings: readonly string[]): string =>
-  headings.length === 1 ? `${thisRow(headings[0]!)}=""` : `OR(${headings.map((one) => `${thisRow(one)}=""`).join(",")})`;
+  headings.length === 1
+    ? `${thisRow(headings[0]!)}=""`
+    : `OR(${headings.map((one) => `${thisRow(one)}=""`).join(",")})`;
 
 /** Nothing while a cell that is needed is empty; an error in one of them comes through. */
 export const unlessBlank = (headings: readonly string[], formula: string): string =>

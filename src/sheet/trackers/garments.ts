@@ -14,7 +14,7 @@ export const garments: Tracker = {
   table: "MyGarments",
   intro: [
     "Things that fit. Measure them lying flat, twice across for a round measure. What they have more than the body is the ease you like.",
-    "To go by one, put a row \"my garment\" into the settings, or give this whole table to a function as its settings.",
+    'To go by one, put a row "my garment" into the settings, or give this whole table to a function as its settings.',
   ],
   totals: [],
   columns: [

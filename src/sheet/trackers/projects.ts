@@ -5,8 +5,7 @@ import { quotedText } from "../names";
 import type { Tracker } from "../tracker";
 import { INDEX, indexColumn, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
 
-const inIndex = (unit: string): string =>
-  `COUNTIFS(${indexColumn(1)},[@Pattern],${indexColumn(3)},"${unit}")`;
+const inIndex = (unit: string): string => `COUNTIFS(${indexColumn(1)},[@Pattern],${indexColumn(3)},"${unit}")`;
 
 /**
  * The unit of the pattern's fabric amounts: what its chart has, and where it has both what the width is in. Nothing
@@ -53,7 +52,12 @@ export const projects: Tracker = {
     { heading: "Person", format: "text", note: "A heading of the Measurements sheet.", width: 12 },
     { heading: "Garment", format: "text", validation: { list: garmentNames(), open: true }, width: 16 },
     { heading: "View", format: "text", width: 8 },
-    { heading: "Part", format: "text", note: "Nothing is the main fabric; or contrast, lining, interfacing …", width: 12 },
+    {
+      heading: "Part",
+      format: "text",
+      note: "Nothing is the main fabric; or contrast, lining, interfacing …",
+      width: 12,
+    },
     { heading: "Fabric", format: "text", note: "The same words as in the stash: they are compared.", width: 20 },
     {
       heading: "Width",
@@ -62,7 +66,13 @@ export const projects: Tracker = {
       validation: { from: 1, to: 400 },
       width: 9,
     },
-    { heading: "Nap", format: "text", note: "Nothing takes the larger amount.", validation: { list: ["with", "without"] }, width: 10 },
+    {
+      heading: "Nap",
+      format: "text",
+      note: "Nothing takes the larger amount.",
+      validation: { list: ["with", "without"] },
+      width: 10,
+    },
     {
       heading: "Size",
       format: "text",
@@ -95,8 +105,19 @@ export const projects: Tracker = {
       validation: { list: ["yd", "m"] },
       width: 7,
     },
-    { heading: "Shrinkage", format: "percent", note: "What the cloth loses in the wash: 5%.", validation: { from: 0, to: 0.3 }, width: 12 },
-    { heading: "Repeat", format: "length", note: "One repeat of the print: inches beside yards, centimetres beside metres.", width: 10 },
+    {
+      heading: "Shrinkage",
+      format: "percent",
+      note: "What the cloth loses in the wash: 5%.",
+      validation: { from: 0, to: 0.3 },
+      width: 12,
+    },
+    {
+      heading: "Repeat",
+      format: "length",
+      note: "One repeat of the print: inches beside yards, centimetres beside metres.",
+      width: 10,
+    },
     { heading: "Lengths", format: "general", note: "How many lengths of cloth are matched; nothing is 1.", width: 10 },
     {
       heading: "Needed",

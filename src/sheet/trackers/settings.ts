@@ -18,7 +18,12 @@ export const settings: Tracker = {
     { heading: "Setting", format: "text", width: 20 },
     { heading: "Garment", format: "text", validation: { list: garmentNames(), open: true }, width: 16 },
     { heading: "Place", format: "text", width: 12 },
-    { heading: "Value", format: "general", note: "A length, a word or a band such as 3 to 4, as the row wants it.", width: 12 },
+    {
+      heading: "Value",
+      format: "general",
+      note: "A length, a word or a band such as 3 to 4, as the row wants it.",
+      width: 12,
+    },
     { heading: "Unit", format: "text", validation: { list: ["in", "cm"] }, width: 7 },
     { heading: "Person", format: "text", note: "Blank: everybody.", width: 12 },
     { heading: "What it does", format: "text", width: 60 },
@@ -36,8 +41,16 @@ export function settingRows(units: Units): TrackerRow[] {
   return [
     row("units", "", "What bare numbers in this table are in.", units === "cm" ? "cm" : "in"),
     row("between sizes", "", "closest, larger or smaller; without a value closest, and a tie goes to the larger."),
-    row("frame", "", "Write high bust: tops, dresses, jackets and coats then get their frame size by it, not by the bust."),
-    row("threshold", "", "The difference of bust and high bust from which the high bust decides; without a value it always does."),
+    row(
+      "frame",
+      "",
+      "Write high bust: tops, dresses, jackets and coats then get their frame size by it, not by the bust.",
+    ),
+    row(
+      "threshold",
+      "",
+      "The difference of bust and high bust from which the high bust decides; without a value it always does.",
+    ),
     row("drafted difference", "", "Bust less high bust that patterns are drafted for; without a value 2 in."),
     row("least ease", "/bust", "Least total ease; without a value 2 1/2 in for wovens, in print between 1 1/2 and 4."),
     row("least ease", "/waist", "Without a value 1 in."),
@@ -45,8 +58,16 @@ export function settingRows(units: Units): TrackerRow[] {
     row("growth", "", "What a child is to grow until it wears the garment, added to the height."),
     row("edges", "", "Seam edges that share a change of girth; without a value 4, two side seams."),
     row("edge limit", "", "Most that one seam edge is moved beyond the outermost size; without a value 1/2 in."),
-    row("semi-fitted", "fitted dress/bust", "The ease that this word means, such as 4 to 5; without a value the printed bands."),
-    row("my garment", "shirt/bust", "A garment of yours that fits, all the way round: your ease replaces the least ease."),
+    row(
+      "semi-fitted",
+      "fitted dress/bust",
+      "The ease that this word means, such as 4 to 5; without a value the printed bands.",
+    ),
+    row(
+      "my garment",
+      "shirt/bust",
+      "A garment of yours that fits, all the way round: your ease replaces the least ease.",
+    ),
   ];
 }
 
@@ -55,7 +76,13 @@ export function settingsSheet(units: Units, rows: readonly TrackerRow[] = settin
   const plan = trackerSheet(settings, units, rows);
   const row = headingRow(settings);
   const column = settings.columns.length + 1;
-  const caption: CellBlock = { row: row - 1, column, cells: [["What the shop cuts by"]], format: "text", style: "note" };
+  const caption: CellBlock = {
+    row: row - 1,
+    column,
+    cells: [["What the shop cuts by"]],
+    format: "text",
+    style: "note",
+  };
   const steps: TablePlan = {
     name: STEPS_TABLE,
     row,

@@ -1,7 +1,7 @@
 import type { ShopRow } from "../../project/shop-list";
 import { cents } from "../../project/money";
 import type { CellBlock, PlannedCell, SheetPlan } from "../plan";
-import { heading, type Units } from "../tracker";
+import { titleBlocks, type Units } from "../tracker";
 import { SHOP_HEADINGS } from "./shopping-list";
 
 /** A box to tick with a pen, or to type over. */
@@ -25,7 +25,7 @@ export function shopCopySheet(rows: readonly ShopRow[], date: string, units: Uni
   const unpriced = buy.filter(({ cost }) => cost === "").length;
   const said = unpriced === 0 ? "all of it" : `without ${unpriced} row(s) that have no price`;
   const blocks: CellBlock[] = [
-    ...heading(`Shop copy, ${date}`, [`As things stood on ${date}: plain values that no longer change.`]),
+    ...titleBlocks(`Shop copy, ${date}`, [`As things stood on ${date}: plain values that no longer change.`]),
     { row: 2, column: 0, cells: [["Cost"]], format: "text", style: "total" },
     { row: 2, column: 1, cells: [[total]], format: "money", style: "total" },
     { row: 2, column: 2, cells: [[said]], format: "text", style: "note" },
@@ -38,10 +38,25 @@ export function shopCopySheet(rows: readonly ShopRow[], date: string, units: Uni
     const at = { row: row + 2, ...(height === undefined ? {} : { height }) };
     const cells = (read: (line: ShopRow) => PlannedCell[]): PlannedCell[][] => list.map(read);
     blocks.push({ ...at, column: 0, cells: cells(() => [TICK]), format: "text" });
-    blocks.push({ ...at, column: 1, cells: cells(({ fabric, width }) => [plain(fabric), asText(width)]), format: "text" });
-    blocks.push({ ...at, column: 3, cells: cells(({ needed, toBuy }) => [toBuy === 0 || toBuy === "" ? plain(needed) : toBuy]), format: cloth });
+    blocks.push({
+      ...at,
+      column: 1,
+      cells: cells(({ fabric, width }) => [plain(fabric), asText(width)]),
+      format: "text",
+    });
+    blocks.push({
+      ...at,
+      column: 3,
+      cells: cells(({ needed, toBuy }) => [toBuy === 0 || toBuy === "" ? plain(needed) : toBuy]),
+      format: cloth,
+    });
     blocks.push({ ...at, column: 4, cells: cells(({ cost }) => [cost]), format: "money" });
-    blocks.push({ ...at, column: 5, cells: cells(({ from, note }) => [[from, note].filter(Boolean).join(": ")]), format: "text" });
+    blocks.push({
+      ...at,
+      column: 5,
+      cells: cells(({ from, note }) => [[from, note].filter(Boolean).join(": ")]),
+      format: "text",
+    });
     row += list.length + 3;
   };
   part("To buy", ["", SHOP_HEADINGS[0], SHOP_HEADINGS[1], "Buy", "Cost", "For", "Swatch"], buy, SWATCH_HEIGHT);

@@ -1,5 +1,5 @@
 import type { CellFormat, SheetPlan } from "../plan";
-import { heading, type Tracker, type Units } from "../tracker";
+import { titleBlocks, type Tracker, type Units } from "../tracker";
 
 export const SHOPPING_SHEET = "Shopping list";
 export const SHOP_HEADINGS = ["Fabric", "Width", "Needed", "From the stash", "To buy", "Cost", "For, and why"] as const;
@@ -38,7 +38,7 @@ export function shoppingListSheet(units: Units, rows = 12): SheetPlan {
   return {
     sheet: SHOPPING_SHEET,
     blocks: [
-      ...heading(SHOPPING_SHEET, [
+      ...titleBlocks(SHOPPING_SHEET, [
         "One formula reads Projects and Stash. Each project is cut from one stash piece that is long and wide enough, or bought; pieces are never added together. The note names the unit.",
       ]),
       total(2, "Cost of what is to buy"),

@@ -1,6 +1,6 @@
 import { garmentNames } from "../../fit/read-garment";
 import type { PlannedCell, SheetPlan } from "../plan";
-import { heading, type Tracker } from "../tracker";
+import { titleBlocks, type Tracker } from "../tracker";
 import { NO_CHART, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
 
 const OWNED = "yes";
@@ -20,14 +20,30 @@ export const wishList: Tracker = {
     },
   ],
   columns: [
-    { heading: "Pattern", format: "text", note: "As you call it; its charts go into the index under the same name.", width: 26 },
+    {
+      heading: "Pattern",
+      format: "text",
+      note: "As you call it; its charts go into the index under the same name.",
+      width: 26,
+    },
     { heading: "Maker", format: "text", width: 16 },
     { heading: "Number", format: "text", width: 10 },
-    { heading: "Details", format: "text", note: "Design details with commas between them: fitted, patch pockets, collar.", width: 34 },
+    {
+      heading: "Details",
+      format: "text",
+      note: "Design details with commas between them: fitted, patch pockets, collar.",
+      width: 34,
+    },
     { heading: "Garment", format: "text", validation: { list: garmentNames(), open: true }, width: 16 },
     { heading: "Person", format: "text", note: "A heading of the Measurements sheet.", width: 12 },
     { heading: "Price", format: "money", width: 10 },
-    { heading: "Percent off", format: "percent", note: "What is taken off: 40%.", validation: { from: 0, to: 1 }, width: 12 },
+    {
+      heading: "Percent off",
+      format: "percent",
+      note: "What is taken off: 40%.",
+      validation: { from: 0, to: 1 },
+      width: 12,
+    },
     { heading: "Sale price", format: "money", note: "A price on offer; the lower of the two counts.", width: 12 },
     {
       heading: "Price today",
@@ -41,7 +57,13 @@ export const wishList: Tracker = {
       note: "The envelopes it is sold in, with commas between them: 6-12, 14-20.",
       width: 16,
     },
-    { heading: "Size to cut", format: "text", note: "A size or a blend typed over it stays.", formula: sizeFormula, width: 13 },
+    {
+      heading: "Size to cut",
+      format: "text",
+      note: "A size or a blend typed over it stays.",
+      formula: sizeFormula,
+      width: 13,
+    },
     {
       heading: "Envelope",
       format: "text",
@@ -91,12 +113,20 @@ export function findSheet(wanted: PlannedCell = "pockets", expected = 6): SheetP
   return {
     sheet: FIND_SHEET,
     blocks: [
-      ...heading(FIND_SHEET, ["Patterns of the wish list by what they look like, not by what the catalogue calls them."]),
+      ...titleBlocks(FIND_SHEET, [
+        "Patterns of the wish list by what they look like, not by what the catalogue calls them.",
+      ]),
       label(WANTED.row, "Details wanted"),
       input(WANTED.row, wanted),
       label(WANTED.row + 1, "All of them?"),
       input(WANTED.row + 1, "no"),
-      { row: FOUND_ROW - 1, column: 0, cells: [["Pattern", "Maker", "Number", "Details"]], format: "text", style: "heading" },
+      {
+        row: FOUND_ROW - 1,
+        column: 0,
+        cells: [["Pattern", "Maker", "Number", "Details"]],
+        format: "text",
+        style: "heading",
+      },
       { row: FOUND_ROW, column: 0, cells: [[{ formula, spill: [expected, 4] }]] },
     ],
     tables: [],

@@ -1,0 +1,92 @@
+import { indexPlan, INDEX_CELL, INDEX_SHEET } from "../chart-index";
+import type { SheetPlan, WorkbookPlan } from "../plan";
+import { trackerSheet, type Tracker, type TrackerKey, type Units } from "../tracker";
+import { CAUTIONS_SHEET, cautionsSheet } from "./cautions";
+import { fitNotes } from "./fit-notes";
+import { garments } from "./garments";
+import { measurements, measurementsSheet } from "./measurements";
+import { projects } from "./projects";
+import { settings, settingsSheet } from "./settings";
+import { shoppingList, shoppingListSheet } from "./shopping-list";
+import { stash } from "./stash";
+import { FIND_SHEET, findSheet, wishList } from "./wish-list";
+
+/** The trackers that are tables, by key; the shopping list is one formula. */
+export const trackers: Readonly<Record<Exclude<TrackerKey, "shoppingList">, Tracker>> = {
+  measurements,
+  garments,
+  wishList,
+  projects,
+  stash,
+  fitNotes,
+  settings,
+};
+
+/** Every sheet that can be set up, in the order in which the pane offers them. */
+export const trackerKeys: readonly TrackerKey[] = [
+  "measurements", "garments", "wishList", "projects", "stash", "shoppingList", "fitNotes", "settings",
+]; // prettier-ignore
+
+/** The name of a tracker's sheet. */
+export const trackerSheetName = (key: TrackerKey): string =>
+  (key === "shoppingList" ? shoppingList : trackers[key]).sheet;
+
+const needsOf = (key: TrackerKey): readonly TrackerKey[] =>
+  (key === "shoppingList" ? shoppingList : trackers[key]).needs;
+const needsIndex = (key: TrackerKey): boolean => key !== "shoppingList" && trackers[key].needsIndex === true;
+
+/**
+ * The sheets that a choice comes to: what its formulas look at comes first, and what is there already is left out. A
+ * wish list brings the sheet that finds by detail with it, projects the cautions.
+ *
+ * @param there the names of the workbook's sheets
+ * @example trackersToMake(["shoppingList"], []) //=> ["measurements", "settings", "projects", "stash", "shoppingList"]
+ */
+export function trackersToMake(wanted: readonly TrackerKey[], there: readonly string[]): TrackerKey[] {
+  const known = new Set(there.map((name) => name.toLowerCase()));
+  const list: TrackerKey[] = [];
+  const add = (key: TrackerKey): void => {
+    if (list.includes(key) || known.has(trackerSheetName(key).toLowerCase())) return;
+    needsOf(key).forEach(add);
+    list.push(key);
+  };
+  wanted.forEach(add);
+  return list;
+}
+
+/**
+ * What must be written to set up the chosen sheets, each once: in two steps, because formulas that look into the pattern
+ * index want its name to be there. Empty when all of them are there already.
+ */
+export function trackersPlan(wanted: readonly TrackerKey[], there: readonly string[], units: Units): WorkbookPlan[] {
+  const keys = trackersToMake(wanted, there);
+  const known = new Set(there.map((name) => name.toLowerCase()));
+  const isFree = (sheet: string): boolean => !known.has(sheet.toLowerCase());
+  const index = keys.some(needsIndex) && isFree(INDEX_SHEET) ? [emptyIndexPlan()] : [];
+  const sheets = keys.map((key) => newTrackerSheet(key, units));
+  if (keys.includes("wishList") && isFree(FIND_SHEET)) sheets.push(findSheet());
+  if (keys.includes("projects") && isFree(CAUTIONS_SHEET)) sheets.push(cautionsSheet());
+  const [first] = wanted;
+  if (sheets.length === 0) return [];
+  return [...index, { sheets, ...(first === undefined ? {} : { show: trackerSheetName(first) }) }];
+}
+
+/** A tracker's sheet as it is set up, without any rows of hers. */
+export function newTrackerSheet(key: TrackerKey, units: Units): SheetPlan {
+  if (key === "shoppingList") return shoppingListSheet(units);
+  if (key === "measurements") return measurementsSheet(units);
+  if (key === "settings") return settingsSheet(units);
+  return trackerSheet(trackers[key], units);
+}
+
+/** The pattern index before there is a pattern: its headings and its name, so that formulas have something to look at. */
+export function emptyIndexPlan(): WorkbookPlan {
+  const { sheets = [], ...rest } = indexPlan([], 0, false);
+  return {
+    ...rest,
+    sheets: sheets.map((sheet) => ({
+      ...sheet,
+      blocks: sheet.blocks.filter(({ row }) => row !== INDEX_CELL.row),
+    })),
+  };
+}
