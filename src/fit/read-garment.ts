@@ -1,6 +1,6 @@
 import { answer, refuse, type Result } from "../problem";
 import { garmentKey, garments, garmentsByKey, type Garment } from "./garments";
-import { noSettings, ruleFor, type Settings } from "./settings";
+import { noSettings, type Settings } from "./settings";
 
 /**
  * The garment that a word names; what the settings say of it comes first.
@@ -14,8 +14,7 @@ export function readGarment(text: string, settings: Settings = noSettings): Resu
   const known = garmentsByKey.get(key);
   const garment = settings.garments.get(known?.key ?? key) ?? known;
   if (!garment) return refuse("unknownGarment", { text: text.trim(), known: garmentNames(settings).join(", ") });
-  const edges = ruleFor(settings.words, "edges", { garment: garment.key });
-  return answer(edges ? { ...garment, edges: Number(edges.value) } : garment);
+  return answer(garment);
 }
 
 /** The garments that are known, those of the settings included, in the table's order. */

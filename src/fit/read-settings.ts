@@ -1,3 +1,4 @@
+import type { Cells } from "../chart/cell";
 import { convert } from "../length/length";
 import { readLength } from "../length/read";
 import { readUnit } from "../length/units";
@@ -7,7 +8,7 @@ import { garmentKey, garmentsByKey } from "./garments";
 import { readBand } from "./read-band";
 import { readPlaceWord } from "./read-place-word";
 import { garmentsOfRows } from "./setting-garments";
-import { settingRows, type SettingCell, type SettingText } from "./setting-rows";
+import { settingRows, type SettingText } from "./setting-rows";
 import { TERMS, type BandRule, type LengthRule, type LengthSetting, type Settings, type WordRule } from "./settings";
 
 const LENGTHS: readonly LengthSetting[] = [
@@ -37,7 +38,7 @@ const SIGNED: readonly LengthSetting[] = ["least ease"];
  * readSettings([["Setting", "Garment", "Place", "Value", "Unit"], ["Least ease", "shirt", "bust", 3, "in"]])
  * //=> { ok: true, value: { lengths: [{ setting: "least ease", garment: "shirt", place: "bust", value: 3, … }], … } }
  */
-export function readSettings(cells: readonly (readonly SettingCell[])[]): Result<Settings> {
+export function readSettings(cells: Cells): Result<Settings> {
   const rows = settingRows(cells);
   if (!rows.ok) return rows;
   const bare = unitOfTable(rows.value);

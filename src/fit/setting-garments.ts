@@ -1,11 +1,10 @@
 import { answer, refuse, type Result } from "../problem";
 import type { Place } from "../chart/model";
 import { garmentKey, garments, garmentsByKey, type Garment } from "./garments";
+import { FRAME_PLACES } from "./body-order";
 import { readPlaceWord } from "./read-place-word";
 import type { SettingText } from "./setting-rows";
 
-/** Places that set the frame and are never blended. Common practice, no source. */
-export const FRAME_PLACES: readonly Place[] = ["neck", "shoulder", "crossBack", "highBust"];
 const NOT_GIRTHS: readonly Place[] = [...FRAME_PLACES, "height"];
 
 /**

@@ -1,7 +1,5 @@
+import { cellText, errorCellProblem, isErrorCell, type Cells } from "../chart/cell";
 import { answer, refuse, type Result } from "../problem";
-
-/** A cell as a spreadsheet hands it over; null and "" are blank. */
-export type SettingCell = string | number | boolean | null;
 
 /** One row of the settings as text, trimmed; "" where a cell is blank. The setting is in small letters. */
 export interface SettingText {
@@ -39,10 +37,10 @@ const ALSO: Readonly<Record<string, string>> = {
 
 /**
  * The rows of a settings table below its headings, blank ones left out. Rows above the headings are a title. Without a
- * Setting column, each row is a garment that fits.
+ * Setting column, each row is a garment that fits. A spreadsheet error in a column that is read is the answer.
  */
-export function settingRows(cells: readonly (readonly SettingCell[])[]): Result<readonly SettingText[]> {
-  const plain = cells.map((row) => row.map((cell) => (cell === null ? "" : String(cell).trim())));
+export function settingRows(cells: Cells): Result<readonly SettingText[]> {
+  const plain = cells.map((row) => row.map(cellText));
   const top = plain.findIndex((row) => isHeading(row));
   if (top < 0) return refuse("noSettingHeadings", {});
   const columns = new Map<keyof SettingText, number>();
@@ -50,6 +48,9 @@ export function settingRows(cells: readonly (readonly SettingCell[])[]): Result<
     const name = HEADINGS[heading.toLowerCase()];
     if (name !== undefined && !columns.has(name)) columns.set(name, column);
   });
+  const used = [...columns.values()];
+  for (const cell of cells.slice(top + 1).flatMap((row) => used.map((column) => row[column] ?? null)))
+    if (isErrorCell(cell)) return errorCellProblem(cell);
   const garmentsThatFit = !columns.has("setting");
   const rows = plain.slice(top + 1).map((row, index): SettingText => {
     const at = (name: keyof SettingText) => row[columns.get(name) ?? -1] ?? "";

@@ -25,5 +25,11 @@ export const fitSentences: Sentences<FitProblems> = {
   notAboveZero: ({ text, what }) => `${what} must be above zero, and this is ${text}.`,
   stretchedShorter: ({ rest, stretched }) =>
     `The stretched length (${stretched}) is shorter than the length at rest (${rest}). Give the length at rest first.`,
+  notMeasured: ({ place, person }) =>
+    person === ""
+      ? `The ${place} isn't measured, and this garment is cut by it: fill it in.`
+      : `The ${place} of ${person} isn't measured, and this garment is cut by it: fill it in.`,
+  tightEverywhere: ({ size, place, ease, wanted, lacking }) =>
+    `Even the largest size, ${size}, has only ${ease} of ease at the ${place}: ${lacking} less than the ${wanted} wanted.`,
   badStretch: ({ text }) => `"${text}" can't be a stretch. Write a percentage such as 25%, or 0.25.`,
 };

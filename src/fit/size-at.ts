@@ -1,0 +1,29 @@
+import { answer, type Result } from "../problem";
+import type { Body, Chart, Place } from "../chart/model";
+import { chartRow, matchInRow, type MatchRule } from "./size-match";
+import type { BetweenSizes } from "./settings";
+
+const RULES: Readonly<Record<BetweenSizes, MatchRule>> = { closest: "closest", larger: "atleast", smaller: "atmost" };
+
+/**
+ * Where a body's size at one place stands on the chart, counted from 0; the measure in the chart's unit. Ties, gaps and
+ * the limits beyond the chart are those of `sizeMatch`. A measure that was given without a unit may turn out to be
+ * centimetres against inches, and is refused then.
+ */
+export function sizeAt(
+  chart: Chart,
+  place: Place,
+  measure: number,
+  { between = "closest", bare = true }: { readonly between?: BetweenSizes; readonly bare?: boolean } = {},
+): Result<number> {
+  const row = chartRow(chart, place);
+  if (!row.ok) return row;
+  const found = matchInRow(chart, row.value, measure, RULES[between], bare);
+  return found.ok ? answer(found.value.index) : found;
+}
+
+/** Whether a body's measure came without a unit. */
+export function isBare(body: Body, place: Place): boolean {
+  const measure = body.measures.get(place);
+  return measure !== undefined && "unit" in measure && measure.unit === null;
+}
