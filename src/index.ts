@@ -15,7 +15,7 @@ export {
   type FabricChartOptions,
   type MeasureChartOptions,
 } from "./chart/cells";
-export { bodyMeasure, readBodyCells, readMeasureArgument, readOneBody } from "./chart/cells-body";
+export { bodyMeasure, readBodyCells, readBodyLines, readMeasureArgument, readOneBody } from "./chart/cells-body";
 export { chooseChart, nearestCharts, type PlaceMeasure } from "./chart/cells-choose";
 export { readNapCell, readWidthCell, type ClothWidth } from "./chart/cells-fabric";
 export { chartsOf, type SheetChart, type SheetRow } from "./chart/cells-measure";
@@ -62,3 +62,6 @@ export { garmentNames, readGarment } from "./fit/read-garment";
 export { readSettings } from "./fit/read-settings";
 export { noSettings, TERMS, type Settings, type Term } from "./fit/settings";
 export { knitCheck, stretch } from "./fit/stretch";
+export { columnsOfSize, printedYardage, type Yardage, type YardageQuestion } from "./fabric/yardage";
+export { tags } from "./project/tags";
+export { chartIndex, type IndexCell, type NamedTable } from "./chart/chart-index";

@@ -31,6 +31,34 @@ export function readBodyCells(cells: Cells, person: Cell = null): Result<readonl
   return people(grid, labels, person);
 }
 
+/**
+ * The same for a column of answers: a body a row stays in its row. A blank row is null instead of being left out, so that
+ * an answer never stands beside another person's name; blank rows at the end are left out.
+ *
+ * @example readBodyLines([["Bust", "Hip"], [34, 38], [null, null], [36, 40]]) //=> { ok: true, value: [{ … }, null, { … }] }
+ */
+export function readBodyLines(cells: Cells): Result<readonly (Body | null)[]> {
+  const filled = withoutBlanks(cells);
+  const across = Math.max(0, ...filled.slice(0, 8).map(places));
+  const down = turned(filled).slice(0, 4).map(places);
+  if (filled.length < 2 || across <= Math.max(0, ...down)) return readBodyCells(cells);
+  const below = turned(fromFirstPlaces(cells, across)).filter((line) => !line.every(isMissing));
+  const last = below.reduce((most, line) => Math.max(most, lastFilled(line)), 0);
+  const bodies = people(
+    below.map((line) => line.slice(0, last + 1)),
+    0,
+    null,
+    true,
+  );
+  return bodies.ok ? answer(bodies.value.map((body) => (body.measures.size === 0 ? null : body))) : bodies;
+}
+
+function lastFilled(line: readonly Cell[]): number {
+  let last = line.length - 1;
+  while (last > 0 && isMissing(line[last] ?? null)) last--;
+  return last;
+}
+
 /** How many places a line names, among its first cells: enough to tell which way the measurements lie. */
 const places = (line: readonly Cell[]): number => line.slice(0, 200).filter(isPlaceCell).length;
 
@@ -38,7 +66,8 @@ const places = (line: readonly Cell[]): number => line.slice(0, 200).filter(isPl
 const fromFirstPlaces = (filled: Cells, across: number): Cells =>
   filled.slice(filled.findIndex((row) => places(row) === across));
 
-function people(grid: Cells, labels: number, person: Cell): Result<readonly Body[]> {
+/** @param everyone whether a column without a single measure counts too */
+function people(grid: Cells, labels: number, person: Cell, everyone = false): Result<readonly Body[]> {
   const first = grid.findIndex((row) => isPlaceCell(row[labels]));
   const headings = headingsAbove(grid.slice(0, first), labels);
   const rows = grid.slice(first).filter((row) => !isMissing(row[labels] ?? null));
@@ -52,7 +81,9 @@ function people(grid: Cells, labels: number, person: Cell): Result<readonly Body
   };
   if (isErrorCell(person)) return errorCellProblem(person);
   const columns = isMissing(person)
-    ? others.filter((column) => columnOf(rows, column).some((cell) => readMeasureCell(cell, "a measurement").ok))
+    ? others.filter(
+        (column) => everyone || columnOf(rows, column).some((cell) => readMeasureCell(cell, "a measurement").ok),
+      )
     : others.filter((column) => labelKey(named(column) ?? "") === labelKey(cellText(person)));
   if (!isMissing(person) && columns.length === 0) {
     const known = others.map(named).filter((name) => name !== null);
