@@ -65,7 +65,7 @@ async function checkUnchanged(context: Excel.RequestContext, receipt: Receipt): 
   const cells = receipt.cells.map((changed) => ({ changed, sheet: existing(context, changed.sheet) }));
   await context.sync();
   const left = [...sheets, ...cells].some(({ sheet }) => !sheet.isNullObject);
-  if (!left && receipt.columns.length === 0) throw refused("nothingToTakeBack", {});
+  if (!left && sheets.length + cells.length > 0 && receipt.columns.length === 0) throw refused("nothingToTakeBack", {});
   const used = sheets
     .filter(({ sheet }) => !sheet.isNullObject)
     .map(({ made, sheet }) => ({ made, range: sheet.getUsedRange(true).load("formulas"), sheet }));
