@@ -24,7 +24,7 @@ const WIDEST_IN_INCHES = 80;
  */
 export function readClothWidth(cell: Cell, unit: Cell): Result<ClothWidth | undefined> {
   const text = cellWords(cell);
-  if (text === "" || cell === 0) return answer(undefined);
+  if (text === "") return answer(undefined);
   const pair = /^\d{2,3} ?[/-] ?(\d{2,3})(\D.*)?$/.exec(text);
   const read = readNumber(pair ? `${pair[1]}${pair[2] ?? ""}` : text, cell, "A width");
   if (!read.ok) return read;
@@ -47,7 +47,7 @@ const inSmallUnit = (value: number, unit: "m" | "yd"): ClothWidth =>
  */
 export function readClothLength(cell: Cell, unit: Cell): Result<ClothLength | undefined> {
   const text = cellWords(cell);
-  if (text === "" || cell === 0) return answer(undefined);
+  if (text === "") return answer(undefined);
   const read = readNumber(text, cell, "A length of fabric");
   if (!read.ok) return read;
   const { value, unit: said } = read.value;

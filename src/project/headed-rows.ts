@@ -1,9 +1,9 @@
 import { isErrorCell, type Cell, type Cells } from "../chart/cell";
 import { refuse, answer, type Result } from "../problem";
 
-/** A cell's own words; "" for a blank one and for one that holds an error. */
+/** A cell's own words; "" for a blank one, which may arrive as 0, and for one that holds an error. */
 export function cellWords(cell: Cell): string {
-  return cell === null || isErrorCell(cell) ? "" : String(cell).normalize("NFKC").trim();
+  return cell === null || cell === 0 || isErrorCell(cell) ? "" : String(cell).normalize("NFKC").trim();
 }
 
 /** The same word whatever its case and spaces: "Blue  Linen" and "blue linen" are one fabric. */

@@ -77,7 +77,7 @@ export function readShopProjects(cells: Cells): Result<readonly (ShopProject | F
 
 function readProject({ number, cell }: HeadedRow<ProjectColumn>): readonly (ShopProject | FaultyRow)[] {
   const filled = (["project", "pattern", "fabric"] as const).some((column) => !isBlank(cell(column)));
-  if (!filled && (cellWords(cell("needed")) === "" || cell("needed") === 0) && !isErrorCell(cell("needed"))) return [];
+  if (!filled && isBlank(cell("needed"))) return [];
   if (SETTLED.some((word) => word === sameWords(cellWords(cell("status"))))) return [];
   const name = cellWords(cell("project")) || cellWords(cell("pattern")) || `Row ${number}`;
   const person = cellWords(cell("person"));
@@ -122,7 +122,7 @@ function readProject({ number, cell }: HeadedRow<ProjectColumn>): readonly (Shop
 
 function readPrice(cell: Cell): Result<number> | undefined {
   if (isErrorCell(cell)) return refuse("unreadableMoney", { text: cell.error });
-  return isBlank(cell) || cell === 0 ? undefined : readMoney(cell as string | number | boolean);
+  return isBlank(cell) ? undefined : readMoney(cell as string | number | boolean);
 }
 
 /** The stash, a piece a row, in its order. Blank rows and pieces that are used up are skipped. */
