@@ -91,6 +91,29 @@ export function lookUp(args: readonly unknown[], answer: (...cells: Cell[]) => R
   });
 }
 
+/**
+ * Answers that are columns: a column for one size, and for a row of sizes (or a column of them, laid beside each other) a
+ * column for each, filled up with empty cells. A blank element is an empty column, a bad one an error on top of its column.
+ */
+export function lookUpColumns(
+  args: readonly unknown[],
+  answer: (...cells: Cell[]) => Result<readonly AnswerCell[]>,
+): Given {
+  return guarded(() => {
+    const found: (readonly AnswerCell[])[] = [];
+    const marks = lookUp(args, (...cells) => {
+      const column = answer(...cells);
+      return column.ok ? { ok: true, value: found.push(column.value) } : column;
+    });
+    if (!Array.isArray(marks) && typeof marks !== "number") return marks;
+    const columns = (Array.isArray(marks) ? marks.flat() : [marks]).map((mark: Given): Given[] =>
+      typeof mark === "number" ? found[mark - 1]!.map(given) : [mark],
+    );
+    const height = Math.max(1, ...columns.map((column) => column.length));
+    return Array.from({ length: height }, (_, row) => columns.map((column) => column[row] ?? ""));
+  });
+}
+
 const ONE: Cells = [[null]];
 const isRange = (cells: Cells): boolean => cells.length > 1 || cells[0]!.length > 1;
 

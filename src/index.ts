@@ -16,9 +16,10 @@ export {
   type MeasureChartOptions,
 } from "./chart/cells";
 export { bodyMeasure, readBodyCells, readBodyLines, readMeasureArgument, readOneBody } from "./chart/cells-body";
-export { chooseChart, nearestCharts, type PlaceMeasure } from "./chart/cells-choose";
-export { readNapCell, readWidthCell, type ClothWidth } from "./chart/cells-fabric";
+export { bodyMeasures, chooseChart, nearestCharts, type PlaceMeasure } from "./chart/cells-choose";
+export { fabricChartsOf, readNapCell, readWidthCell, type ClothWidth, type SheetFabric } from "./chart/cells-fabric";
 export { chartsOf, type SheetChart, type SheetRow } from "./chart/cells-measure";
+export { sizeColumn } from "./chart/cells-column";
 export { namesText } from "./chart/cells-names";
 export * from "./sheet/plan";
 export { fabricWidth, widthChange, type FabricWidthOptions, type WidthChange } from "./fabric/fabric-width";

@@ -76,6 +76,10 @@ export interface FitProblems {
   readonly stretchedShorter: { readonly rest: string; readonly stretched: string };
   /** `person` is "" where nobody is named. */
   readonly notMeasured: { readonly place: string; readonly person: string };
+  /** Finished measurements that share no place with the chart and the body. */
+  readonly nothingToCompare: Readonly<Record<string, never>>;
+  /** Not one of the two rows in which the high bust may be read. */
+  readonly unknownRow: { readonly text: string };
   /** Even the largest size has too little ease. */
   readonly tightEverywhere: {
     readonly size: string;

@@ -1,11 +1,16 @@
 import { convert } from "../length/length";
 import { answer, refuse, type Result } from "../problem";
-import { isFault, isSpan, type Chart, type Measure, type Place } from "./model";
+import { isFault, isSpan, type Body, type Chart, type Measure, type Place } from "./model";
 import { labelKey, sizesText } from "./size-label";
 
 /** A measure and where it was taken. */
 export interface PlaceMeasure extends Measure {
   readonly place: Place;
+}
+
+/** What a body says about which table is hers. */
+export function bodyMeasures({ measures }: Body): readonly PlaceMeasure[] {
+  return [...measures].flatMap(([place, measure]) => ("fault" in measure ? [] : [{ place, ...measure }]));
 }
 
 /**

@@ -15,7 +15,7 @@ export type ChartRole = "body" | "finished" | "fabric";
 export interface ChartSource {
   /** The measurement tables for a pattern, at least one; the pattern counts only in the index. */
   measures(role: "body" | "finished", pattern: Cell): Result<readonly SheetChart[]>;
-  fabrics(pattern: Cell): Result<readonly FabricChart[]>;
+  fabrics(pattern: Cell): Result<readonly SheetFabric[]>;
   /** What a wide range holds; undefined for the index. */
   readonly kind: ChartRole | undefined;
 }
@@ -55,7 +55,7 @@ function gridSource(grid: Grid): ChartSource {
     fabrics() {
       if (kind !== "fabric") return refuse("wrongTable", { found: NAMES[kind], wanted: NAMES.fabric });
       const sheet = (read.fabric ??= fabricSheet(grid));
-      return sheet.ok ? answer(fabricChartsOf(sheet.value)) : sheet;
+      return sheet.ok ? answer([sheet.value]) : sheet;
     },
   };
 }
@@ -94,8 +94,7 @@ function indexSource(index: PatternIndex): ChartSource {
     fabrics(pattern) {
       const found = find(pattern);
       if (!found.ok) return found;
-      const tables = found.value.fabric.flatMap(fabricChartsOf);
-      return tables.length > 0 ? answer(tables) : missing(found.value, "fabric");
+      return found.value.fabric.length > 0 ? answer(found.value.fabric) : missing(found.value, "fabric");
     },
   };
 }
@@ -130,7 +129,7 @@ export function readChartCells(
   const { pattern = null } = options;
   if (options.role === "fabric") {
     const tables = source.value.fabrics(pattern);
-    return tables.ok ? answer(tables.value[0]!) : tables;
+    return tables.ok ? answer(tables.value.flatMap(fabricChartsOf)[0]!) : tables;
   }
   return chartFrom(source.value, options.role, pattern, options.near ?? []);
 }

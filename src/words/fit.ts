@@ -29,6 +29,9 @@ export const fitSentences: Sentences<FitProblems> = {
     person === ""
       ? `The ${place} isn't measured, and this garment is cut by it: fill it in.`
       : `The ${place} of ${person} isn't measured, and this garment is cut by it: fill it in.`,
+  nothingToCompare: () =>
+    "The finished measurements have no place in common with the chart and the body, so there is no ease to show.",
+  unknownRow: ({ text }) => `"${text}" is not a row for the high bust. Write highbust or bust.`,
   tightEverywhere: ({ size, place, ease, wanted, lacking }) =>
     `Even the largest size, ${size}, has only ${ease} of ease at the ${place}: ${lacking} less than the ${wanted} wanted.`,
   badStretch: ({ text }) => `"${text}" can't be a stretch. Write a percentage such as 25%, or 0.25.`,

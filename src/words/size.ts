@@ -18,3 +18,14 @@ export const sizeSentences: Sentences<SizeProblems> = {
   tooManyGroups: ({ found }) =>
     `${found} are too many groups or sizes to choose among: give the groups of one pattern.`,
 };
+
+/** What the last column of a plan of sizes says. */
+export const sizeNotes = {
+  closest: "The closest size; a tie goes to the larger.",
+  inRange: "The size whose printed range holds the measure.",
+  betweenRanges: "Between two printed ranges: the larger size.",
+  beyond: (by: string, way: "above" | "below"): string =>
+    `The closest size; the measure is ${by} ${way} the ${way === "above" ? "largest" : "smallest"} size.`,
+  notMeasured: "Not measured.",
+  notOnChart: "Not on this chart.",
+} as const;

@@ -1,0 +1,149 @@
+import {
+  answer,
+  bodyMeasures,
+  capital,
+  cellText,
+  chartFrom,
+  chartsOf,
+  envelopes,
+  isMissing,
+  readMatchRule,
+  readMeasureArgument,
+  readOneBody,
+  readPlaceCell,
+  sizeByPlace as sizesOf,
+  sizeCell,
+  sizeColumn as columnOf,
+  sizeMatchAmong,
+  totalEase,
+  type Cell,
+  type Chart,
+  type Result,
+} from "../src/index";
+import { cellsOf, lookUp, lookUpColumns, oneCell, plan, single } from "./cells";
+import { guarded, need } from "./errors";
+import { chartIn } from "./remember";
+
+/**
+ * Gives the whole column of one size: a figure for each row of the chart, in the order of the chart.
+ * @customfunction SIZECOLUMN SIZECOLUMN
+ * @param chart The chart with its headings, or the pattern index.
+ * @param size The size, as the chart calls it; a row of sizes gives a column for each.
+ * @param [pattern] The pattern's name, when the chart is the pattern index.
+ * @returns A column of figures.
+ */
+export function sizeColumn(chart: any[][], size: any[][], pattern?: any[][]): any[][] {
+  return guarded(() => {
+    const source = need(chartIn(cellsOf(chart)));
+    return lookUpColumns([size, pattern], (size, pattern) => columnOf(source, size, pattern));
+  }) as any[][];
+}
+
+/**
+ * Finds the size for one place, such as bust, waist or hip.
+ * @customfunction SIZEMATCH SIZEMATCH
+ * @param chart The chart with its headings, or the pattern index.
+ * @param place Where the tape goes, such as bust, waist or hip.
+ * @param measure The body's measure there, in the unit of the chart or with its own, such as 92 cm.
+ * @param [rule] The word closest, which is also used when it is left out, atleast or atmost.
+ * @param [pattern] The pattern's name, when the chart is the pattern index.
+ * @returns The size as the chart calls it.
+ */
+export function sizeMatch(
+  chart: any[][],
+  place: any[][],
+  measure: any[][],
+  rule?: any[][],
+  pattern?: any[][],
+): any[][] {
+  return guarded(() => {
+    const source = need(chartIn(cellsOf(chart)));
+    const tables = remembering((pattern) => {
+      const sheets = source.measures("body", pattern);
+      return sheets.ok ? answer(sheets.value.flatMap(chartsOf)) : sheets;
+    });
+    return lookUp([place, measure, rule, pattern], (place, measure, rule, pattern) => {
+      const charts = tables(pattern);
+      if (!charts.ok) return charts;
+      const where = readPlaceCell(place, charts.value);
+      if (!where.ok) return where;
+      const found = readMeasureArgument(measure);
+      if (!found.ok) return found;
+      const word = readMatchRule(isMissing(rule) ? "" : cellText(rule));
+      if (!word.ok) return word;
+      const name = isMissing(pattern) ? "This range" : cellText(pattern);
+      const match = sizeMatchAmong(charts.value, where.value, found.value, word.value, name);
+      return match.ok ? answer(sizeCell(match.value.size)) : match;
+    });
+  }) as any[][];
+}
+
+/** Answers for each pattern once in a call. */
+function remembering(find: (pattern: Cell) => Result<readonly Chart[]>): typeof find {
+  const found = new Map<Cell, Result<readonly Chart[]>>();
+  return (pattern) => {
+    const before = found.get(pattern);
+    if (before) return before;
+    const charts = find(pattern);
+    found.set(pattern, charts);
+    return charts;
+  };
+}
+
+/**
+ * Compares one body with a chart, place by place: place, measure, size, the chart's figure, the difference and a note.
+ * @customfunction SIZEBYPLACE SIZEBYPLACE
+ * @param chart The chart with its headings, or the pattern index.
+ * @param body The measurements: labels such as Bust, Waist and Hip beside their figures.
+ * @param [person] The heading of one person's measurements, when there are several people.
+ * @param [pattern] The pattern's name, when the chart is the pattern index.
+ * @returns A row for each place.
+ */
+export function sizeByPlace(chart: any[][], body: any[][], person?: any[][], pattern?: any[][]): any[][] {
+  return plan(() => {
+    const source = need(chartIn(cellsOf(chart)));
+    const measured = need(readOneBody(cellsOf(body), oneCell(person, "The person")));
+    const chosen = chartFrom(source, "body", oneCell(pattern, "The pattern"), bodyMeasures(measured));
+    if (!chosen.ok) return chosen;
+    return answer(
+      sizesOf(chosen.value, measured).map(({ place, measure, size, figure, difference, note }) => [
+        capital(place),
+        measure,
+        size === null ? null : sizeCell(size),
+        figure,
+        difference,
+        note,
+      ]),
+    );
+  });
+}
+
+/**
+ * Finds the envelopes to buy: the fewest size groups that hold all these sizes, such as 6-12 + 14-20.
+ * @customfunction ENVELOPE ENVELOPE
+ * @param groups The size groups that the pattern is sold in, such as 6-12 and 14-20.
+ * @param sizes The sizes that are needed: one cell, or a range of them.
+ * @returns The groups, joined by a plus sign.
+ */
+export function envelope(groups: any[][], sizes: any[][]): any {
+  return single(() => {
+    const found = envelopes(cellsOf(groups).flat(), cellsOf(sizes).flat());
+    return found.ok ? answer(found.value.join(" + ")) : found;
+  });
+}
+
+/**
+ * Gives the total ease: the finished garment minus the body, below zero where the garment is smaller.
+ * @customfunction EASE EASE
+ * @param finished The finished garment's measure.
+ * @param body The body's measure at the same place.
+ * @returns The ease, in the unit of the garment.
+ */
+export function ease(finished: any[][], body: any[][]): any[][] {
+  return lookUp([finished, body], (finished, body) => {
+    const garment = readMeasureArgument(finished, "a finished measurement");
+    if (!garment.ok) return garment;
+    const measure = readMeasureArgument(body, "a body measurement");
+    return measure.ok ? totalEase(garment.value, measure.value) : measure;
+  });
+}

@@ -1,0 +1,118 @@
+import { placeName } from "../chart/places";
+import { isFault, isSpan, type Chart, type ChartRow, type Fault, type Span } from "../chart/model";
+import { spanText } from "../chart/cells-figure";
+import { formatLength } from "../length/format";
+import { TOLERANCE } from "../length/round-up";
+import { answer, refuse, type Problem, type Result } from "../problem";
+
+/** One printed figure of a row, in rising order; a single figure is a range of no width. */
+export interface Step extends Span {
+  /** The size's column, counted from 0. */
+  readonly index: number;
+  /** Whether the range stops just below its upper end, because the next one begins there. */
+  readonly halfOpen: boolean;
+  /** What is wrong or missing between this figure and the one before. */
+  readonly hole: Problem | null;
+}
+
+/** A row made ready for looking up: its figures in rising order. */
+export interface Scale {
+  readonly steps: readonly Step[];
+  /** The last two figures that differ, above and below: what one size makes at each end. Nought for a single figure. */
+  readonly endStep: { readonly above: number; readonly below: number };
+  /** Faults beyond the last and before the first figure. */
+  readonly unreadable: { readonly above: Problem | null; readonly below: Problem | null };
+}
+
+const scales = new WeakMap<ChartRow, Result<Scale>>();
+
+/**
+ * The figures of a row in rising order. A chart may list its sizes from large to small; a row that goes up and down again
+ * is refused, because a slip such as 63 for 36 would give a wrong size in silence.
+ */
+export function scaleOf(chart: Chart, row: ChartRow): Result<Scale> {
+  const before = scales.get(row);
+  if (before) return before;
+  const scale = makeScale(chart, row);
+  scales.set(row, scale);
+  return scale;
+}
+
+function makeScale(chart: Chart, row: ChartRow): Result<Scale> {
+  const place = placeName(row.place);
+  const found: { index: number; low: number; high: number; hole: Problem | null }[] = [];
+  let hole: Problem | null = null;
+  let fault: Problem | null = null;
+  let below: Problem | null = null;
+  row.values.forEach((figure, index) => {
+    const size = chart.sizes[index] ?? "";
+    if (figure === null || isFault(figure)) {
+      const problem = figure === null ? refuse("missingFigure", { place, size }).problem : (figure as Fault).fault;
+      hole ??= problem;
+      if (figure !== null) fault ??= problem;
+      return;
+    }
+    if (found.length === 0) below = fault;
+    const { low, high } = isSpan(figure) ? figure : { low: figure, high: figure };
+    found.push({ index, low, high, hole: found.length === 0 ? null : hole });
+    [hole, fault] = [null, null];
+  });
+  const [first] = found;
+  const last = found.at(-1);
+  if (!first || !last) {
+    if (below ?? fault) return { ok: false, problem: (below ?? fault)! };
+    return refuse("missingFigure", { place, size: chart.sizes[0] ?? "" });
+  }
+  let above: Problem | null = fault;
+  if (last.low < first.low) {
+    const holes = found.map((step) => step.hole);
+    found.reverse();
+    found.forEach((step, index) => (step.hole = index === 0 ? null : holes[found.length - index]!));
+    [above, below] = [below, above];
+  }
+  const out = found.findIndex((step, index) => index > 0 && falls(found[index - 1]!, step));
+  if (out > 0 || !sameDirection(chart.sizes, found)) return falling(chart, row, found, Math.max(out, 1));
+  const touches = (index: number): boolean => {
+    const [one, next] = [found[index], found[index + 1]];
+    return !!one && !!next && one.high > one.low && Math.abs(one.high - next.low) <= TOLERANCE;
+  };
+  const steps = found.map((step, index): Step => {
+    const end = index === found.length - 1;
+    return { ...step, halfOpen: end ? step.high > step.low && touches(index - 1) : touches(index) };
+  });
+  return answer({ steps, endStep: endSteps(steps), unreadable: { above, below } });
+}
+
+const falls = (before: Span, after: Span): boolean =>
+  after.low < before.low - TOLERANCE || after.high < before.high - TOLERANCE;
+
+/** Numbered sizes rise with their figures: 8, 10 with 36, 34 is a slip, not a chart from large to small. */
+function sameDirection(sizes: readonly string[], found: readonly { index: number; low: number }[]): boolean {
+  const [first, last] = [found[0]!, found.at(-1)!];
+  const [small, large] = [Number(sizes[first.index]), Number(sizes[last.index])];
+  return !(last.low > first.low && small > large);
+}
+
+function falling(chart: Chart, row: ChartRow, found: readonly (Span & { index: number })[], out: number) {
+  const [before, after] = [found[out - 1]!, found[out]!];
+  const [left, right] = before.index < after.index ? [before, after] : [after, before];
+  const text = (span: Span) =>
+    span.low === span.high ? formatLength(span.low, chart.unit) : spanText(span, chart.unit);
+  return refuse("fallingRow", {
+    place: placeName(row.place),
+    size: chart.sizes[right.index] ?? "",
+    figures: `${text(left)}, then ${text(right)}`,
+  });
+}
+
+function endSteps(steps: readonly Step[]): Scale["endStep"] {
+  const differ = (values: readonly number[]): number => {
+    const [end] = values;
+    const other = values.find((value) => Math.abs(value - end!) > TOLERANCE);
+    return other === undefined ? 0 : Math.abs(other - end!);
+  };
+  return {
+    below: differ(steps.map(({ low }) => low)),
+    above: differ(steps.map(({ high }) => high).reverse()),
+  };
+}
