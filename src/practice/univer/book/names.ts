@@ -1,0 +1,102 @@
+import type { FWorkbook } from "@univerjs/sheets/facade";
+import { fail, HostCollection, HostObject, type MaybeNull, NULL_OBJECT } from "../../host/objects";
+import { formatArea, parseArea, quoteSheet, splitSheet } from "../address";
+import { Range } from "./range";
+import type { UniverBook } from "./workbook";
+import type { Worksheet } from "./worksheet";
+
+/** Names that would be read as cell addresses are refused, as Excel does. */
+export function checkDefinedName(name: string): void {
+  const wellFormed = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u.test(name) && name.length <= 255;
+  if (!wellFormed || /^[A-Z]{1,3}\d+$/i.test(name) || /^(?:R\d*)?(?:C\d*)?$/i.test(name)) fail("InvalidArgument");
+}
+
+type FDefinedName = ReturnType<FWorkbook["getDefinedNames"]>[number];
+
+export class NamedItem extends HostObject {
+  readonly scalars = ["Comment", "Formula", "Name", "Scope", "Type", "Value", "Visible"];
+  readonly Visible = true;
+  constructor(
+    private readonly book: UniverBook,
+    private readonly fname: FDefinedName,
+  ) {
+    super();
+  }
+  get Name() {
+    return this.fname.getName();
+  }
+  get Comment() {
+    return this.fname.getComment() ?? "";
+  }
+  set Comment(text: string) {
+    this.fname.setComment(text);
+  }
+  get Scope() {
+    return this.fname.isWorkbookScope() ? "Workbook" : "Worksheet";
+  }
+  get Formula() {
+    return `=${this.reference}`;
+  }
+  set Formula(formula: string) {
+    this.fname.setRef(formula.replace(/^=/, ""));
+  }
+  get Type() {
+    if (this.range()) return "Range";
+    return Number.isNaN(Number(this.reference)) ? "String" : "Double";
+  }
+  get Value() {
+    return this.range()?.Address ?? this.reference;
+  }
+  GetRange(): Range {
+    return this.range() ?? fail("InvalidReference");
+  }
+  GetRangeOrNullObject(): MaybeNull<Range> {
+    return this.range() ?? NULL_OBJECT;
+  }
+  Delete() {
+    this.fname.delete();
+  }
+  get sheetId() {
+    return this.fname.getLocalSheetId();
+  }
+  private get reference() {
+    return this.fname.getFormulaOrRefString().replace(/^=/, "");
+  }
+  private range(): Range | undefined {
+    const { sheet, local } = splitSheet(this.reference);
+    const area = parseArea(local);
+    const owner = sheet === undefined ? undefined : this.book.Worksheets.find(sheet);
+    return area && owner?.GetRangeByIndexes(area.row, area.column, area.rows, area.columns);
+  }
+}
+
+/** `workbook.names`, or those that belong to one sheet. */
+export class NamedItemCollection extends HostCollection<NamedItem> {
+  constructor(
+    private readonly book: UniverBook,
+    private readonly sheet?: Worksheet,
+  ) {
+    super();
+  }
+  all() {
+    const items = this.book.fbook.getDefinedNames().map((name) => new NamedItem(this.book, name));
+    return items.filter((item) => (this.sheet ? item.sheetId === this.sheet.Id : item.Scope === "Workbook"));
+  }
+  Add(name: string, target: Range | string | number, comment?: string) {
+    checkDefinedName(name);
+    if (this.find(name) || this.book.Tables.find(name)) fail("ItemAlreadyExists");
+    const reference =
+      target instanceof Range
+        ? `${quoteSheet(target.sheet.Name)}!${formatArea(target, "$")}`
+        : String(target).replace(/^=/, "");
+    const builder = this.book.fbook.newDefinedNameBuilder().setName(name).setRef(reference);
+    if (comment) builder.setComment(comment);
+    if (this.sheet) builder.setScopeToWorksheet(this.sheet.fsheet);
+    else builder.setScopeToWorkbook();
+    this.book.fbook.insertDefinedNameBuilder(builder.build());
+    return this.GetItem(name);
+  }
+  AddFormulaLocal(name: string, formula: string, comment?: string) {
+    return this.Add(name, formula, comment);
+  }
+}

@@ -1,0 +1,114 @@
+/** Corrections of Univer 0.25.1, each with a test in tests/practice/repairs.test.ts. Look here first when it is updated. */
+import type { IUndoRedoItem } from "@univerjs/core";
+import type { BaseValueObject } from "@univerjs/engine-formula";
+import type { FormulaEngine, UniverCore, UniverHandles } from "./engine";
+
+export function repair(handles: UniverHandles): void {
+  repairUnfinishedBrackets(handles.engine);
+  repairUndoOrder(handles.core);
+  repairSort(handles);
+  repairUnknownColumns(handles.engine);
+}
+
+const repaired = new WeakSet<object>();
+/** Prototypes are shared by all books of a process. */
+function once(target: object, work: () => void): void {
+  if (repaired.has(target)) return;
+  repaired.add(target);
+  work();
+}
+
+interface Lexer {
+  _resetTemp(): void;
+  _squareBracketState: number;
+  _tableBracketState: boolean;
+}
+
+/**
+ * While someone types `=SUM(Chart[Bust])`, the cell editor parses every unfinished step. The parser forgets to reset its
+ * count of open square brackets, so after `Chart[B` it takes every formula entered later for the inside of a bracket
+ * and answers #N/A or #NAME?.
+ */
+function repairUnfinishedBrackets(engine: FormulaEngine): void {
+  const lexer = engine.LexerTreeBuilder.prototype as unknown as Lexer;
+  once(lexer, () => {
+    const reset = lexer._resetTemp;
+    lexer._resetTemp = function (this: Lexer) {
+      reset.call(this);
+      this._squareBracketState = 0;
+      this._tableBracketState = false;
+    };
+  });
+}
+
+interface UndoService {
+  _tryBatchingElements(item: IUndoRedoItem, next: IUndoRedoItem): void;
+}
+
+/**
+ * Steps that are batched into one are undone in the order in which they were done: the new sheet goes first, and the
+ * table in it can no longer be removed.
+ */
+function repairUndoOrder(core: UniverCore): void {
+  const service = core.LocalUndoRedoService.prototype as unknown as UndoService;
+  once(service, () => {
+    service._tryBatchingElements = (item, next) => {
+      item.redoMutations.push(...next.redoMutations);
+      item.undoMutations.unshift(...next.undoMutations);
+    };
+  });
+}
+
+interface ArrayObject {
+  getArrayValue(): (BaseValueObject | null)[][];
+  getRowCount(): number;
+  getColumnCount(): number;
+}
+
+/**
+ * SORT and SORTBY reorder the array they are given, which is the one that all formulas reading that range share. They
+ * get a copy instead.
+ */
+function repairSort({ univer, engine }: UniverHandles): void {
+  const functions = univer.__getInjector().get(engine.IFunctionService);
+  for (const name of ["SORT", "SORTBY"]) {
+    const executor = functions.getExecutor(name);
+    if (!executor) throw new Error(`Univer has no ${name} to repair`);
+    const calculate = executor.calculate.bind(executor);
+    executor.calculate = (first: BaseValueObject, ...rest: BaseValueObject[]) =>
+      calculate(first.isArray() ? copyOf(engine, first as unknown as ArrayObject) : first, ...rest);
+  }
+}
+
+function copyOf(engine: FormulaEngine, array: ArrayObject): BaseValueObject {
+  return engine.ArrayValueObject.create({
+    calculateValueList: array.getArrayValue().map((row) => row.slice()),
+    rowCount: array.getRowCount(),
+    columnCount: array.getColumnCount(),
+    unitId: "",
+    sheetId: "",
+    row: -1,
+    column: -1,
+  });
+}
+
+interface TableReference {
+  _titleToIndex(name: string, titles: ReadonlyMap<string, number>): number;
+}
+
+/**
+ * A heading that the table does not have is taken for the column left of the table, without a word, and headings are
+ * told apart by case. Excel answers #REF! and ignores case.
+ */
+function repairUnknownColumns(engine: FormulaEngine): void {
+  const { TableReferenceObject } = engine as unknown as { TableReferenceObject?: { prototype: TableReference } };
+  if (!TableReferenceObject) return;
+  const reference = TableReferenceObject.prototype;
+  once(reference, () => {
+    reference._titleToIndex = (name, titles) => {
+      const wanted = name.trim().toLowerCase();
+      for (const [title, index] of titles) if (title.toLowerCase() === wanted) return index;
+      return Number.NaN;
+    };
+  });
+}
