@@ -70,6 +70,8 @@ const ERRORS: Readonly<Record<ProblemCode, "value" | "notAvailable">> = {
   notAboveZero: "value",
   stretchedShorter: "value",
   notMeasured: "value",
+  nothingToCompare: "notAvailable",
+  unknownRow: "value",
   tightEverywhere: "notAvailable",
   badStretch: "value",
 

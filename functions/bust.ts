@@ -1,0 +1,82 @@
+import {
+  answer,
+  bustAdjust as adjustBust,
+  chartFrom,
+  chartSource,
+  convert,
+  isMissing,
+  readLengthCell,
+  readMeasureArgument,
+  readWordCell,
+  refuse,
+  sizeCell,
+  type Cell,
+  type Chart,
+  type HighBustRow,
+  type Measure,
+  type Result,
+} from "../src/index";
+import { cellsOf, oneCell, plan, type AnswerCell } from "./cells";
+import { need } from "./errors";
+
+/**
+ * Plans a bust adjustment: size by the high bust, the pattern's bust, whole adjustment, half of it for the half front piece, pattern cup, note.
+ * @customfunction BUSTADJUST BUSTADJUST
+ * @param chart The body chart of the pattern with its headings, or the pattern index.
+ * @param bust The full bust.
+ * @param highbust The high bust, above the bust and under the arms.
+ * @param [draftedDifference] How much more than the high bust the pattern is drafted for; left out, 2 in.
+ * @param [chartRow] Which row of the chart the high bust is read in: highbust or bust; left out, highbust if the chart has it.
+ * @param [threshold] From this difference upward the high bust decides; left out, it always does.
+ * @param [pattern] The pattern's name, where the chart is the pattern index.
+ * @returns One row; a minus sign means a small-bust adjustment.
+ */
+export function bustAdjust(
+  chart: any[][],
+  bust: any[][],
+  highbust: any[][],
+  draftedDifference?: any[][],
+  chartRow?: any[][],
+  threshold?: any[][],
+  pattern?: any[][],
+): any[][] {
+  return plan((): Result<readonly (readonly AnswerCell[])[]> => {
+    const own = need(readMeasureArgument(oneCell(bust, "The bust"), "the bust"));
+    const high = need(readMeasureArgument(oneCell(highbust, "The high bust"), "the high bust"));
+    const source = need(chartSource(cellsOf(chart)));
+    const near = [{ place: "bust", ...own }];
+    const measures = need(chartFrom(source, "body", oneCell(pattern, "The pattern"), near));
+    const found = adjustBust(measures, need(inChart(measures, own)), need(inChart(measures, high)), {
+      draftedDifference: lengthOf(measures, oneCell(draftedDifference, "The drafted difference"), "a difference"),
+      chartRow: need(readRow(oneCell(chartRow, "The chart row"))),
+      threshold: lengthOf(measures, oneCell(threshold, "The threshold"), "a threshold"),
+      bare: own.unit === null || high.unit === null,
+    });
+    if (!found.ok) return found;
+    const { size, patternBust, adjustment, half, patternCup, note } = found.value;
+    return answer([[sizeCell(size), patternBust, adjustment, half, patternCup, note]]);
+  });
+}
+
+function inChart(chart: Chart, { value, unit }: Measure): Result<number> {
+  if (unit === null) return answer(value);
+  if (chart.unit === null) return refuse("chartUnitUnknown", { text: `${value} ${unit}` });
+  return answer(convert(value, unit, chart.unit));
+}
+
+/** A length in the chart's unit; undefined where the cell is blank. A nought is a difference too, unless it is a blank. */
+function lengthOf(chart: Chart, cell: Cell, wanted: string): number | undefined {
+  if (cell === null || cell === "") return undefined;
+  const { value, unit } = need(readLengthCell(cell, wanted));
+  if (unit === null || chart.unit === null) return value;
+  return convert(value, unit, chart.unit);
+}
+
+function readRow(cell: Cell): Result<HighBustRow | undefined> {
+  if (isMissing(cell)) return answer(undefined);
+  const word = readWordCell(cell, "a row");
+  if (!word.ok) return word;
+  const row = word.value.toLowerCase().replace(/\s/g, "");
+  if (row === "bust" || row === "highbust") return answer(row);
+  return refuse("unknownRow", { text: word.value });
+}

@@ -1,0 +1,153 @@
+/** The arguments that the functions of size and fit have in common, and how they answer for many bodies. */
+import {
+  answer,
+  chartSource,
+  chartsOf,
+  chooseChart,
+  isMissing,
+  labelKey,
+  noSettings,
+  readBodyLines,
+  readOneBody,
+  readSettings,
+  readWordCell,
+  refuse,
+  sizeIndex,
+  type Body,
+  type Cell,
+  type Chart,
+  type ChartSource,
+  type FitOptions,
+  type PlaceMeasure,
+  type Result,
+  type Settings,
+} from "../src/index";
+import { cellsOf, isGiven, lookUp, oneCell, type AnswerCell } from "./cells";
+import { guarded, need } from "./errors";
+
+/** The arguments of CUTSIZE, and of the functions that have the same. */
+export interface FitArguments {
+  readonly chart: unknown;
+  readonly body: unknown;
+  readonly garment: unknown;
+  readonly finished: unknown;
+  readonly person: unknown;
+  readonly pattern: unknown;
+  readonly settings: unknown;
+}
+
+/** An answer made ready for one chart, one garment and their finished measurements: asked once for each body. */
+export type Make = (chart: Chart, garment: string, options: FitOptions) => Result<(body: Body) => Result<AnswerCell>>;
+
+/**
+ * One answer for each body: for many of them a column, each in its row. Charts and settings are read once. Garment,
+ * person and pattern are look-ups: a range of them answers for one body, or goes row by row with as many bodies.
+ */
+export function forBodies(args: FitArguments, make: Make): any {
+  return guarded(() => {
+    const fits = fittings(args, make);
+    const cells = cellsOf(args.body);
+    const named = isGiven(args.person);
+    const lines = named ? [] : need(readBodyLines(cells));
+    if (lines.length > 1) {
+      const rows = lines.map((_, row) => [row + 1]);
+      return lookUp([rows, args.garment, args.pattern], (row, garment, pattern) => {
+        const body = lines[Number(row) - 1] ?? null;
+        return body === null ? answer("") : fits(body, garment, pattern);
+      });
+    }
+    return lookUp([args.garment, args.person, args.pattern], (garment, person, pattern) => {
+      if (named && isMissing(person)) return refuse("blank", { wanted: "a person" });
+      const body = readOneBody(cells, person);
+      return body.ok ? fits(body.value, garment, pattern) : body;
+    });
+  });
+}
+
+/** The answer for a body, with whatever was made for its chart and garment before. */
+function fittings(args: FitArguments, make: Make) {
+  const charts = chartReader(args);
+  const made = new Map<Chart, Map<string, ReturnType<Make>>>();
+  return (body: Body, garment: Cell, pattern: Cell): Result<AnswerCell> => {
+    const word = readWordCell(garment, "a garment, such as shirt");
+    if (!word.ok) return word;
+    const found = charts(body, pattern);
+    if (!found.ok) return found;
+    const { chart, options } = found.value;
+    const known = made.get(chart) ?? new Map<string, ReturnType<Make>>();
+    made.set(chart, known);
+    const ready = known.get(word.value) ?? make(chart, word.value, options);
+    known.set(word.value, ready);
+    return ready.ok ? ready.value(body) : ready;
+  };
+}
+
+interface FittingCharts {
+  readonly chart: Chart;
+  readonly options: FitOptions;
+}
+
+/** The body chart that suits a body, and the finished measurements that go with it; each pattern is read once. */
+function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">) {
+  const source = need(chartSource(cellsOf(args.chart)));
+  const finishedSource = isGiven(args.finished) ? need(chartSource(cellsOf(args.finished))) : undefined;
+  const settings: Settings = isGiven(args.settings) ? need(readSettings(cellsOf(args.settings))) : noSettings;
+  const patterns = new Map<string, Result<PatternTables>>();
+  const options = new Map<Chart, Result<FitOptions>>();
+  return (body: Body, pattern: Cell): Result<FittingCharts> => {
+    const name = isMissing(pattern) ? "This pattern" : String(pattern);
+    const tables = patterns.get(labelKey(name)) ?? tablesOf(source, finishedSource, pattern);
+    patterns.set(labelKey(name), tables);
+    if (!tables.ok) return tables;
+    const { charts, finished } = tables.value;
+    const chart = charts.length === 1 ? answer(charts[0]!) : chooseChart(charts, nearOf(body, charts), name);
+    if (!chart.ok) return chart;
+    const ready = options.get(chart.value) ?? optionsFor(chart.value, finished, settings, name);
+    options.set(chart.value, ready);
+    return ready.ok ? answer({ chart: chart.value, options: ready.value }) : ready;
+  };
+}
+
+interface PatternTables {
+  readonly charts: readonly Chart[];
+  readonly finished: readonly Chart[];
+}
+
+/** A pattern of the index that has no finished measurements is answered without them. */
+function tablesOf(source: ChartSource, finishedSource: ChartSource | undefined, pattern: Cell): Result<PatternTables> {
+  const charts = source.measures("body", pattern);
+  if (!charts.ok) return charts;
+  const finished = finishedSource?.measures("finished", pattern);
+  if (finished && !finished.ok && finished.problem.code !== "noTable") return finished;
+  return answer({
+    charts: charts.value.flatMap(chartsOf),
+    finished: finished?.ok ? finished.value.flatMap(chartsOf) : [],
+  });
+}
+
+/** A body's measures at the places that the charts print. */
+function nearOf(body: Body, charts: readonly Chart[]): readonly PlaceMeasure[] {
+  const printed = new Set(charts.flatMap(({ rows }) => rows.map(({ place }) => place)));
+  return [...body.measures].flatMap(([place, measure]) =>
+    printed.has(place) && "value" in measure ? [{ place, ...measure }] : [],
+  );
+}
+
+/** Of several finished tables the one with this chart's sizes, and of those the one in its unit. */
+function optionsFor(chart: Chart, finished: readonly Chart[], settings: Settings, pattern: string): Result<FitOptions> {
+  if (finished.length === 0) return answer({ settings });
+  const shared = finished.filter(({ sizes }) => sizes.some((size) => sizeIndex(chart.sizes, size) >= 0));
+  const sameUnit = shared.filter(({ unit }) => unit === chart.unit);
+  const [one, ...others] = sameUnit.length > 0 ? sameUnit : shared;
+  if (others.length === 0) return answer({ settings, finished: one ?? finished[0]! });
+  const chosen = chooseChart([one!, ...others], [], pattern);
+  return chosen.ok ? answer({ settings, finished: chosen.value }) : chosen;
+}
+
+/** The same for a plan, which is for one body. */
+export function oneFitting(args: FitArguments): FittingCharts & { readonly body: Body; readonly garment: string } {
+  const garment = need(readWordCell(oneCell(args.garment, "The garment"), "a garment, such as shirt"));
+  const body = need(readOneBody(cellsOf(args.body), oneCell(args.person, "The person")));
+  const charts = need(chartReader(args)(body, oneCell(args.pattern, "The pattern")));
+  return { ...charts, body, garment };
+}
