@@ -3,13 +3,17 @@
  * beside it serves only this file. It needs the globals `Excel` and `Office`, no page, so that a program without a
  * screen can use the same bundle (`SewExcel` on the window).
  */
-export { carryOut, type Carried, type CarryOptions } from "./excel/carry-out";
+export { carryOut, carryOutAll, type Carried, type CarryOptions } from "./excel/carry-out";
 export { takeBack, type Receipt, type Taken } from "./excel/take-back";
 export {
   readFacts,
+  readFormulas,
   readRange,
   readSelection,
+  readShown,
   readTable,
+  readUsed,
+  recall,
   watch,
   type Facts,
   type RangeCells,

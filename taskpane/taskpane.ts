@@ -27,6 +27,6 @@ if (typeof Office === "undefined") cannotStart(words.noOffice);
 else
   void Office.onReady(({ host }) => {
     if (host !== Office.HostType.Excel) cannotStart(words.noExcel);
-    else if (!Office.context.requirements.isSetSupported("ExcelApi", "1.10")) cannotStart(words.tooOld);
+    else if (!Office.context.requirements.isSetSupported("ExcelApi", "1.12")) cannotStart(words.tooOld);
     else start();
   });

@@ -112,6 +112,8 @@ export interface WorkbookPlan {
   readonly columns?: readonly ColumnsPlan[];
   /** A name that is already there is pointed anew. */
   readonly names?: readonly PlannedName[];
+  /** Texts that the workbook keeps for the pane; null forgets one. */
+  readonly kept?: readonly { readonly key: string; readonly text: string | null }[];
   /** The sheet to show afterwards. */
   readonly show?: string;
 }

@@ -1,14 +1,17 @@
-import type { CellsPlan, ColumnsPlan, PlannedName, WorkbookPlan, WriteRefusal } from "../../src/index";
-import { addressOf, areaOf, fingerprint, type Area, type CellValue } from "./cells";
+import type { PlannedName, WorkbookPlan, WriteRefusal } from "../../src/index";
+import { checkNames, readBefore, type Before } from "./before";
+import { fingerprint, type CellValue } from "./cells";
 import { inTurn } from "./in-turn";
-import { refusalOf, refused } from "./refusal";
+import { refusalOf } from "./refusal";
 import {
+  keepText,
   undo,
   type CellsChanged,
   type ColumnsAdded,
   type NamePointed,
   type Receipt,
   type SheetMade,
+  type TextKept,
 } from "./take-back";
 import { dressColumn, verify, writeBlock, writeCells, writeSheet } from "./write";
 
@@ -26,6 +29,7 @@ interface Done {
   readonly cells: CellsChanged[];
   readonly columns: ColumnsAdded[];
   readonly names: NamePointed[];
+  readonly kept: TextKept[];
   shown: string | null;
 }
 
@@ -35,7 +39,7 @@ interface Done {
  */
 export async function carryOut(plan: WorkbookPlan, options: CarryOptions = {}): Promise<Carried> {
   return inTurn(async () => {
-    const done: Done = { sheets: [], cells: [], columns: [], names: [], shown: null };
+    const done: Done = { sheets: [], cells: [], columns: [], names: [], kept: [], shown: null };
     try {
       await Excel.run(async (context) => {
         await checkNames(context, plan);
@@ -49,8 +53,26 @@ export async function carryOut(plan: WorkbookPlan, options: CarryOptions = {}): 
   });
 }
 
+/** Several plans as one write: when a later one is refused, the earlier ones are taken back. */
+export async function carryOutAll(plans: readonly WorkbookPlan[]): Promise<Carried> {
+  const done: Done = { sheets: [], cells: [], columns: [], names: [], kept: [], shown: null };
+  for (const plan of plans) {
+    const carried = await carryOut(plan);
+    if (!carried.ok) return { ok: false, refusal: await cleanedUp(done, carried.refusal) };
+    const { sheets, cells, columns, names, kept, shown } = carried.receipt;
+    done.sheets.push(...sheets);
+    done.cells.unshift(...cells);
+    done.columns.push(...columns);
+    done.names.unshift(...names);
+    done.kept.unshift(...kept);
+    done.shown ??= shown;
+  }
+  return { ok: true, receipt: done };
+}
+
 async function cleanedUp(done: Done, refusal: WriteRefusal): Promise<WriteRefusal> {
-  if (done.sheets.length + done.cells.length + done.columns.length + done.names.length === 0) return refusal;
+  if (done.sheets.length + done.cells.length + done.columns.length + done.names.length + done.kept.length === 0)
+    return refusal;
   try {
     await Excel.run((context) => undo(context, done));
     return refusal;
@@ -59,126 +81,6 @@ async function cleanedUp(done: Done, refusal: WriteRefusal): Promise<WriteRefusa
     const sheets = [...done.sheets.map(({ name }) => name), ...done.columns.map(({ table }) => table)].join(", ");
     return { code: "halfWritten", details: { sheets: sheets || "the cells last written", message } };
   }
-}
-
-/** @throws Refused when a name is taken, or something that should be there is not */
-async function checkNames(context: Excel.RequestContext, plan: WorkbookPlan): Promise<void> {
-  const { workbook } = context;
-  const sheets = workbook.worksheets.load("items/name");
-  const tables = workbook.tables.load("items/name");
-  const names = workbook.names.load("items/name");
-  await context.sync();
-  const known = (items: readonly { readonly name: string }[]) => new Set(items.map(({ name }) => name.toLowerCase()));
-  const [sheetNames, tableNames, rangeNames] = [known(sheets.items), known(tables.items), known(names.items)];
-  const has = (all: Set<string>, name: string) => all.has(name.toLowerCase());
-  for (const { sheet, tables: planned } of plan.sheets ?? []) {
-    if (has(sheetNames, sheet)) throw refused("sheetTaken", { sheet });
-    sheetNames.add(sheet.toLowerCase());
-    for (const { name: table } of planned) {
-      if (has(tableNames, table) || has(rangeNames, table)) throw refused("tableTaken", { table });
-      tableNames.add(table.toLowerCase());
-    }
-  }
-  for (const { sheet } of plan.cells ?? []) if (!has(sheetNames, sheet)) throw refused("sheetMissing", { sheet });
-  for (const { table } of plan.columns ?? []) if (!has(tableNames, table)) throw refused("tableMissing", { table });
-  for (const { name } of plan.names ?? []) if (has(tableNames, name)) throw refused("nameTaken", { name });
-}
-
-interface Before {
-  readonly cells: readonly CellsChanged[];
-  readonly columns: readonly { readonly plan: ColumnsPlan; readonly area: Area; readonly sheet: string }[];
-  readonly names: readonly NamePointed[];
-  readonly shown: string;
-}
-
-/** What stands in the places that are to be written. @throws Refused when a cell is filled and nobody has agreed to it */
-async function readBefore(context: Excel.RequestContext, plan: WorkbookPlan, over: boolean): Promise<Before> {
-  const { workbook } = context;
-  const shown = workbook.worksheets.getActiveWorksheet().load("id");
-  const names = (plan.names ?? []).map((planned) => ({
-    planned,
-    item: workbook.names.getItemOrNullObject(planned.name).load("formula"),
-  }));
-  const places = (plan.cells ?? [])
-    // A plan may fill cells of a sheet that it makes itself: those are empty.
-    .filter(({ sheet }) => !plan.sheets?.some((made) => made.sheet === sheet))
-    .flatMap((cellsPlan) =>
-      cellsPlan.blocks.map((block) => ({ cellsPlan, ...areaOf(block.cells, block.row, block.column) })),
-    );
-  const read = places.map(({ cellsPlan, block, spills }) => {
-    const sheet = workbook.worksheets.getItem(cellsPlan.sheet).load("id");
-    const load = (area: Area) =>
-      sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns).load("formulas,values,numberFormat");
-    return { sheet, range: load(block), spills: spills.map((area) => ({ area, range: load(area) })) };
-  });
-  const columns = (plan.columns ?? []).map((columnsPlan) => {
-    const table = workbook.tables.getItem(columnsPlan.table);
-    const range = table.getRange().load("rowIndex,columnIndex,rowCount,columnCount");
-    const headings = table.getHeaderRowRange().load("values");
-    const sheet = table.worksheet.load("name");
-    return { columnsPlan, range, headings, sheet };
-  });
-  await context.sync();
-  if (!over) places.forEach((place, index) => checkEmpty(place.cellsPlan, place.block, read[index]!));
-  for (const { columnsPlan, range, headings, sheet } of columns) {
-    const there = new Set((headings.values[0] as CellValue[]).map((heading) => `${heading}`.toLowerCase()));
-    const taken = columnsPlan.columns.find(({ heading }) => there.has(heading.toLowerCase()));
-    if (taken) throw refused("columnTaken", { table: columnsPlan.table, column: taken.heading });
-    await checkBeside(sheet, range, columnsPlan.columns.length);
-  }
-  return {
-    shown: shown.id,
-    names: names.map(({ planned, item }) => ({ name: planned.name, before: item.isNullObject ? null : item.formula })),
-    cells: places.map(({ block }, index) => {
-      const { sheet, range } = read[index]!;
-      const { formulas, values, numberFormat: formats } = range;
-      return { sheet: sheet.id, row: block.row, column: block.column, formulas, values, formats, after: "" };
-    }),
-    columns: columns.map(({ columnsPlan, range, sheet }) => ({
-      plan: columnsPlan,
-      sheet: sheet.name,
-      area: { row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount },
-    })),
-  };
-}
-
-interface ReadPlace {
-  readonly range: Excel.Range;
-  readonly spills: readonly { readonly area: Area; readonly range: Excel.Range }[];
-}
-
-function checkEmpty(plan: CellsPlan, block: Area, { range, spills }: ReadPlace): void {
-  const ours = (formula: CellValue) => plan.kept !== undefined && `${formula}`.toUpperCase().startsWith(plan.kept);
-  const filled = (
-    from: Area,
-    formulas: readonly (readonly CellValue[])[],
-    ignore: (row: number, column: number) => boolean,
-  ) => {
-    formulas.forEach((line, r) =>
-      line.forEach((formula, c) => {
-        if (formula === "" || ours(formula) || ignore(from.row + r, from.column + c)) return;
-        const address = addressOf({ row: from.row + r, column: from.column + c, rows: 1, columns: 1 });
-        throw refused("cellsFilled", { sheet: plan.sheet, address });
-      }),
-    );
-  };
-  const nothing = () => false;
-  filled(block, range.formulas, nothing);
-  for (const { area, range: spill } of spills) filled(area, spill.formulas, nothing);
-}
-
-/** What stands to the right of a table would be pushed aside by new columns. */
-async function checkBeside(sheet: Excel.Worksheet, table: Excel.Range, columns: number): Promise<void> {
-  const area = {
-    row: table.rowIndex,
-    column: table.columnIndex + table.columnCount,
-    rows: table.rowCount,
-    columns,
-  };
-  const beside = sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns).load("formulas");
-  await sheet.context.sync();
-  const filled = (beside.formulas as CellValue[][]).some((line) => line.some((formula) => formula !== ""));
-  if (filled) throw refused("cellsFilled", { sheet: sheet.name, address: addressOf(area) });
 }
 
 async function write(context: Excel.RequestContext, plan: WorkbookPlan, before: Before, done: Done): Promise<void> {
@@ -205,6 +107,8 @@ async function write(context: Excel.RequestContext, plan: WorkbookPlan, before: 
   }
   for (const added of before.columns) await addColumns(context, added, done);
   for (const [index, planned] of (plan.names ?? []).entries()) point(context, planned, before.names[index]!, done);
+  for (const { key, text } of plan.kept ?? []) keepText(context, key, text);
+  done.kept.push(...before.kept);
   if (plan.show !== undefined) worksheets.getItem(plan.show).activate();
   await context.sync();
   await takePrints(context, done);

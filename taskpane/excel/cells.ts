@@ -29,12 +29,12 @@ export function numberFormat(format: CellFormat, cell: PlannedCell): string {
 }
 
 /**
- * What is handed to Excel for a planned cell; null leaves the cell alone. A string is always to stay text: in a cell of
+ * What is handed to Excel for a planned cell; null leaves the cell alone, "" empties it. A string is always to stay text: in a cell of
  * the text format Excel takes it as it is, but for a leading apostrophe, and a leading sign of a formula gets an
  * apostrophe in front on top; in any other cell every string gets one, or 6-12 becomes a date and TRUE a truth value.
  */
 export function written(cell: PlannedCell, format: CellFormat): CellValue | null {
-  if (cell === null || cell === "") return null;
+  if (cell === null) return null;
   if (typeof cell === "object") return cell.formula;
   return typeof cell === "string" ? asText(cell, NUMBER_FORMATS[format]) : cell;
 }

@@ -1,5 +1,5 @@
-import type { WriteRefusal } from "../../src/index";
-import type { CellValue } from "./cells";
+import type { FoundFormula, ShownNow, WriteRefusal } from "../../src/index";
+import { isFormulaCell, type Area, type CellValue } from "./cells";
 import { refusalOf } from "./refusal";
 
 export type Reading<T> =
@@ -97,6 +97,73 @@ async function load(context: Excel.RequestContext, range: Excel.Range): Promise<
     values: values as CellValue[][],
     formulas: formulas as CellValue[][],
   };
+}
+
+/** The part of a sheet that is in use; undefined for an empty one. */
+export async function readUsed(sheet: string): Promise<Reading<Area | undefined>> {
+  return reading(async (context) => {
+    const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true);
+    used.load("rowIndex,columnIndex,rowCount,columnCount");
+    await context.sync();
+    if (used.isNullObject) return undefined;
+    return { row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount };
+  });
+}
+
+/** Every cell whose formula is wanted, with all that its answer fills. */
+export async function readFormulas(wanted: (formula: string) => boolean): Promise<Reading<FoundFormula[]>> {
+  return reading(async (context) => {
+    const sheets = context.workbook.worksheets.load("items/name");
+    await context.sync();
+    const used = sheets.items.map((sheet) =>
+      sheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,formulas,values"),
+    );
+    await context.sync();
+    const cells = used.flatMap((range, index) => {
+      if (range.isNullObject) return [];
+      return (range.formulas as CellValue[][]).flatMap((line, r) =>
+        line.flatMap((formula, c) => {
+          const value = range.values[r]![c] as CellValue;
+          if (!isFormulaCell(formula, value) || !wanted(String(formula))) return [];
+          const spill = range.getCell(r, c).getSpillingToRangeOrNullObject().load("values");
+          const at = { sheet: sheets.items[index]!.name, row: range.rowIndex + r, column: range.columnIndex + c };
+          return [{ ...at, formula: String(formula), value, spill }];
+        }),
+      );
+    });
+    await context.sync();
+    return cells.map(({ value, spill, ...cell }) => ({
+      ...cell,
+      values: spill.isNullObject ? [[value]] : (spill.values as CellValue[][]),
+    }));
+  });
+}
+
+/** What the sheets show: a question for each cell, undefined where there is no such sheet. */
+export async function readShown(): Promise<Reading<ShownNow>> {
+  return reading(async (context) => {
+    const sheets = context.workbook.worksheets.load("items/name");
+    await context.sync();
+    const used = sheets.items.map((sheet) => sheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,values"));
+    await context.sync();
+    const byName = new Map(sheets.items.map(({ name }, index) => [name, used[index]!]));
+    return (sheet, row, column) => {
+      const range = byName.get(sheet);
+      if (!range) return undefined;
+      return range.isNullObject
+        ? ""
+        : ((range.values[row - range.rowIndex]?.[column - range.columnIndex] as CellValue) ?? "");
+    };
+  });
+}
+
+/** A text that the workbook keeps for the pane. */
+export async function recall(key: string): Promise<Reading<string | null>> {
+  return reading(async (context) => {
+    const item = context.workbook.settings.getItemOrNullObject(key).load("value");
+    await context.sync();
+    return item.isNullObject ? null : String(item.value);
+  });
 }
 
 /**

@@ -29,12 +29,18 @@ export interface NamePointed {
   readonly name: string;
   readonly before: string | null;
 }
+/** A text that the workbook keeps for the pane; `before` is null when there was none. */
+export interface TextKept {
+  readonly key: string;
+  readonly before: string | null;
+}
 /** What a write did, as plain data: all that is needed to put things back exactly as they were. */
 export interface Receipt {
   readonly sheets: readonly SheetMade[];
   readonly cells: readonly CellsChanged[];
   readonly columns: readonly ColumnsAdded[];
   readonly names: readonly NamePointed[];
+  readonly kept: readonly TextKept[];
   /** The sheet that was shown before, by its id. */
   readonly shown: string | null;
 }
@@ -96,6 +102,7 @@ export async function undo(context: Excel.RequestContext, receipt: Receipt): Pro
   }));
   const shown = receipt.shown === null ? undefined : existing(context, receipt.shown);
   await context.sync();
+  for (const { key, before } of receipt.kept) keepText(context, key, before);
   for (const { pointed, item } of names) {
     if (item.isNullObject) continue;
     item.delete();
@@ -129,4 +136,11 @@ export function rangeOf(
   { row, column, formulas }: Pick<CellsChanged, "row" | "column" | "formulas">,
 ) {
   return sheet.getRangeByIndexes(row, column, formulas.length, formulas[0]!.length);
+}
+
+/** Keeps a text in the workbook, or forgets it; what is not there is forgotten already. */
+export function keepText(context: Excel.RequestContext, key: string, text: string | null): void {
+  const { settings } = context.workbook;
+  if (text === null) settings.getItemOrNullObject(key).delete();
+  else settings.add(key, text);
 }
