@@ -28,6 +28,7 @@ export * from "./sheet/names";
 export * from "./sheet/chart-sheet";
 export * from "./sheet/chart-text";
 export * from "./sheet/chart-index";
+export * from "./sheet/fit-formulas";
 export { refusalSentence, type WriteRefusal, type WriteRefusalCode, type WriteRefusals } from "./words/refusals";
 export { allCautions, cautionLine, childCautions, isChildsGarment, type Caution } from "./project/cautions";
 export { hasDetails } from "./project/details";
@@ -37,9 +38,15 @@ export type { ShopCell } from "./project/shop-rows";
 export { paneWords } from "./words/pane";
 export * from "./sheet/tracker";
 export * from "./sheet/trackers/all";
-export { personColumn, measurementsSheet } from "./sheet/trackers/measurements";
+export {
+  GUIDE_HEADING,
+  MEASUREMENTS_TABLE,
+  TAPE_HEADING,
+  personColumn,
+  measurementsSheet,
+} from "./sheet/trackers/measurements";
 export { SHOP_CELL, SHOP_HEADINGS, SHOPPING_SHEET } from "./sheet/trackers/shopping-list";
-export { shopCopySheet } from "./sheet/trackers/shop-copy";
+export { readShopList, shopCopySheet } from "./sheet/trackers/shop-copy";
 export { CAUTIONS_SHEET } from "./sheet/trackers/cautions";
 export * from "./sheet/keep-values";
 export { matchInRow, readMatchRule, sizeMatch, type MatchRule, type SizeMatch } from "./fit/size-match";

@@ -62,7 +62,7 @@ export function shopCopySheet(rows: readonly ShopRow[], date: string, units: Uni
   part("To buy", ["", SHOP_HEADINGS[0], SHOP_HEADINGS[1], "Buy", "Cost", "For", "Swatch"], buy, SWATCH_HEIGHT);
   part("From the stash", ["", SHOP_HEADINGS[0], SHOP_HEADINGS[1], "Cut", "", "From, and for"], cut);
   part("Not counted", ["", SHOP_HEADINGS[0], SHOP_HEADINGS[1], "Needed", "", "Why"], open);
-  if (rows.length === open.length && open.length === 0)
+  if (buy.length + cut.length + open.length === 0)
     blocks.push({ row, column: 0, cells: [["Nothing to buy."]], format: "text" });
   return {
     sheet: `Shop copy ${date}`.slice(0, 31).trim(),
@@ -71,6 +71,28 @@ export function shopCopySheet(rows: readonly ShopRow[], date: string, units: Uni
     widths: [9, 20, 9, 9, 10, 40, 16],
     print: "upright",
   };
+}
+
+/**
+ * The list as it stands on the sheet, for its copy: a line for each filled row. An error shows as its text.
+ *
+ * @param values what the seven columns below the headings show
+ */
+export function readShopList(values: readonly (readonly (string | number | boolean)[])[]): ShopRow[] {
+  const amount = (cell: string | number | boolean | undefined): number | "" => (typeof cell === "number" ? cell : "");
+  const shown = (cell: string | number | boolean | undefined): string | number =>
+    typeof cell === "number" ? cell : String(cell ?? "");
+  return values
+    .filter((line) => line.some((cell) => cell !== ""))
+    .map(([fabric, width, needed, from, toBuy, cost, note]) => ({
+      fabric: shown(fabric),
+      width: shown(width),
+      needed: shown(needed),
+      from: String(from ?? ""),
+      toBuy: amount(toBuy),
+      cost: amount(cost),
+      note: String(note ?? ""),
+    }));
 }
 
 const plain = (cell: ShopRow["needed"]): PlannedCell => (typeof cell === "object" ? cell.error : cell);
