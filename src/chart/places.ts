@@ -72,7 +72,7 @@ export function readPlace(label: string, kind: "body" | "finished" | null): Plac
   const whole = placeOf(text, kind);
   if (whole) return whole;
   const plain = text.replace(/\([^()]*\)|\[[^[\]]*\]/g, " ");
-  const parts = [...plain.split(/[/|,;:=·•]| [-–—] /), ...bracketed(text)];
+  const parts = [...plain.split(/[/|,;:=·•\n]| [-–—] /), ...bracketed(text)];
   const found = parts.map((part) => placeOf(part, kind));
   const [first, second] = [...new Set(found.filter((place) => place !== null))];
   if (first === undefined) return null;

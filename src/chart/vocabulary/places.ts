@@ -43,7 +43,7 @@ crotchDepth 4-20 crotch depth, body rise, rise, sitting height, seat depth, sitz
 crotchLength 8-50 crotch length, total crotch length, crotch, total rise, full rise, crotch total length, schrittnaht, schrittnahtlänge, longueur fourche, fourche, enfourchure, longueur enfourchure, largo tiro, tiro total, lunghezza cavallo, kruislengte, kruisnaad, długość krocza, comprimento gancho
 frontRise 4-22 front rise, front crotch length, fourche devant, tiro delantero, cavallo davanti, gancho frente, leibhöhe vorne, voorkruis
 backRise 4-26 back rise, back crotch length, fourche dos, tiro trasero, cavallo dietro, gancho costas, leibhöhe hinten, achterkruis
-waistToHip 2-14 waist to hip, hip depth, waist hip, hip height, hüfttiefe, hüfthöhe, taille hanches, hauteur hanches, hauteur bassin, taille bassin, altura cadera, alto cadera, largo cadera, altezza fianchi, altezza bacino, heuphoogte, heupdiepte, wysokość bioder, talia biodra, altura quadril, altura anca
+waistToHip 2-14 waist to hip, hip depth, hip height, hüfttiefe, hüfthöhe, hauteur hanches, hauteur bassin, altura cadera, alto cadera, largo cadera, altezza fianchi, altezza bacino, heuphoogte, heupdiepte, wysokość bioder, altura quadril, altura anca
 waistToKnee 7-32 waist to knee, taille knie, kniehöhe, taille genou, hauteur genou, largo rodilla, altura rodilla, altezza ginocchio, kniehoogte, altura joelho
 waistToHem 3-52 waist to hem, taille ourlet
 torso 20-80 torso, torso loop, trunk, body length loop, rumpfumfang, torse, tronco, tułów

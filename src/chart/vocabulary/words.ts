@@ -27,3 +27,12 @@ export function spelledOut(words: string): string {
 
 /** A lower-case set from a text of words parted by spaces. */
 export const wordSet = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/).map(plainWords));
+
+/** A text without these characters and spaces at its ends. */
+export function trimMarks(text: string, marks: string): string {
+  let [start, end] = [0, text.length];
+  const isMark = (at: number): boolean => marks.includes(text[at]!) || text[at]!.trim() === "";
+  while (start < end && isMark(start)) start++;
+  while (end > start && isMark(end - 1)) end--;
+  return text.slice(start, end);
+}

@@ -1,0 +1,255 @@
+/** Rows of fabric amounts. */
+import { convert, clean, plainText, type LengthUnit } from "../../length";
+import { doubts } from "../../words/reading";
+import type { Figure, Nap } from "../model";
+import { readPlace } from "../places";
+import { plainWords } from "../vocabulary/words";
+import type { Cell, Row } from "./cell";
+import { isNotion, readFabricLabel, readViews, type FabricLabel } from "./fabric-label";
+import { highOf, middle, readFigure } from "./figures";
+import { unitAlone, unitsIn, type Kind } from "./headings";
+import type { Header } from "./header";
+import type { Doubts, FabricRecord, Reading } from "./record";
+import type { Fit, IsWidth } from "./rows";
+import { agrees, nameBlocks, ratioOf, streamsOf, textOf, type Stream } from "./streams";
+import { isSameCloth, readWidths, type PrintedWidths } from "./widths";
+
+export interface FabricState {
+  kind: Kind | null;
+  unit: LengthUnit | null;
+  header: Header | null;
+  views: readonly string[] | "all" | null;
+  part: string | null;
+  nap: Nap | null;
+  widths: PrintedWidths | null;
+  stars: ReadonlyMap<string, Nap>;
+  previous: Reading | null;
+  viewsNamed: Set<string>;
+  readings: Reading[];
+  found: Doubts;
+}
+
+/** Whether a figure in front of others is a fabric width: it has a unit that they lack, or is a width cloth is sold in. */
+export const isWidthFigure =
+  (isFabric: boolean): IsWidth =>
+  (text, next) => {
+    const plain = plainText(text).replace(/[*†‡]/g, "").trim();
+    const widths = isFabric ? readWidths(plain) : null;
+    if (!widths || /[^()[\]/\s-]/.test(widths.rest)) return false;
+    const isWide = (widths.in ?? 18) >= 18 && (widths.cm ?? 45) >= 45;
+    const mark = /"|in\b|inch|cm/i;
+    if (mark.test(plain)) return isWide && (!mark.test(plainText(next)) || /m\b|yd/i.test(next));
+    const figure = readFigure(next);
+    return isWide && (figure.kind === "same" || (figure.kind === "figure" && middle(figure.value) <= 20));
+  };
+
+/** A row that is about cloth although no heading says so: it begins with a width, or with a part of cloth and a width. */
+export function isFabricRow(row: Row, kind: Kind | null): boolean {
+  if (kind === "fabric") return true;
+  const text = plainText(row.text.slice(0, 80));
+  if (
+    !/^(?:[A-L](?:, ?[A-L])*[ :]+)?(?:(?:view|dress|main|lining|contrast|interfacing|fabric)\b\D{1,20})?\d{2,3}(?: ?[/-] ?\d{2,3})? ?(?:"|cm|in\b)/i.test(
+      text,
+    )
+  )
+    return false;
+  return readPlace(text.replace(/\d.*/, ""), null) === null;
+}
+
+const NAP_WORD: Readonly<Record<string, Nap>> = { with: "with", without: "without", either: "either" };
+
+/** A row of amounts as readings, one for each unit. */
+export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricState): Reading[] | null {
+  const { found } = state;
+  const header = state.header!;
+  const previous = state.previous?.sort === "fabric" && state.previous.header === header ? state.previous : null;
+  if (label === "" && !previous && state.widths === null) return null;
+  const said = labelOf(fit, label);
+  const streams = streamsOf(fit.values, header, previous, null, found);
+  const naming = { ...said, widths: said.widths ?? (label === "" ? (previous?.widths ?? null) : null) };
+  const isPair = isOtherUnit(streams, naming, previous);
+  const widths = naming.widths ?? state.widths;
+  if (said.views) {
+    state.views = said.views;
+    if (said.views !== "all") said.views.forEach((view) => state.viewsNamed.add(view));
+  }
+  const views = said.views ?? (isPair ? previous!.views : (state.views ?? [""]));
+  const nap = napOf(row, said, isPair ? previous : null, state);
+  const part = partOf(row, said, fit, { views, widths, nap, isPair }, previous, state);
+  if (!said.partKnown && said.part) found.warn(row.line, doubts.unknownPart(said.part));
+  const unit = unitOf(fit, label, widths, streams, isPair ? previous : null, state);
+  if (fit.doubt === "joined") found.warn(row.line, doubts.joined(label));
+  if (fit.single && header.sizes.length === 2 && !/\ball\b|alle|tou[st]|tod[ao]s|tutt/i.test(row.text))
+    found.warn(row.line, doubts.single(header.sizes[1]!));
+  const records = streams.map((stream): FabricRecord => {
+    const inCloth = inClothUnit({ ...stream, unit: stream.unit ?? unit }, row, found);
+    return { sort: "fabric", header, label: label || row.text, line: row.line, views, part, widths, nap, ...inCloth };
+  });
+  if (isPair && previous && records[0]) compare(previous, records[0], found);
+  return records;
+}
+
+/** What the row says of itself: by headed columns, else by its label. */
+function labelOf(fit: Fit, label: string): FabricLabel {
+  const roles = fit.roles;
+  if (!["view", "part", "width", "nap"].some((role) => roles.has(role as never))) return readFabricLabel(label);
+  const view = roles.get("view")?.trim();
+  const part = roles.get("part")?.trim();
+  const width = [roles.get("width") ?? "", roles.get("widthUnit") ?? ""].join(" ").trim();
+  const rest = readFabricLabel([part ?? "", width, roles.get("nap") ?? ""].join(" "));
+  const whole = roles.has("width") && (roles.has("part") || roles.has("view")) ? rest : readFabricLabel(label);
+  const named = view ? readFabricLabel(view) : null;
+  const views = view === undefined ? whole.views : view === "" ? null : (named?.views ?? [view]);
+  const nap = NAP_WORD[plainWords(roles.get("nap") ?? "")] ?? whole.nap;
+  return { ...whole, views, nap, widths: whole.widths ?? (width ? readWidths(width) : null) };
+}
+
+/** Whether a row repeats the one above in the other unit: the same cloth in centimetres, or a blank label. */
+function isOtherUnit(streams: readonly Stream[], said: FabricLabel, previous: FabricRecord | null): boolean {
+  const [stream] = streams;
+  if (!previous || !stream || said.views || said.part) return false;
+  const [before, now] = [previous.widths, said.widths];
+  const isCloth =
+    (before?.in !== null && before?.in !== undefined && now?.cm != null && now.in === null && isSameCloth(before.in, now.cm)) ||
+    (before?.cm != null && before.in === null && now?.in != null && now.cm === null && isSameCloth(now.in, before.cm)) ||
+    (now !== null && before !== null && now === before) || (before?.in != null && before.in === now?.in && now.cm === null && stream.unit !== null && stream.unit !== previous.unit);
+  const ratio = ratioOf(previous.figures, stream.figures);
+  return isCloth && ratio !== null && ((ratio > 0.8 && ratio < 1.02) || (ratio > 0.98 && ratio < 1.25));
+} // prettier-ignore
+
+function napOf(row: Row, said: FabricLabel, pair: FabricRecord | null, state: FabricState): Nap | null {
+  if (said.nap) return said.nap;
+  if (said.stars) {
+    const noted = state.stars.get(said.stars);
+    if (noted) return noted;
+    if (state.stars.size === 0) state.found.warn(row.line, doubts.starUnknown(said.stars));
+  }
+  return pair?.nap ?? state.nap;
+}
+
+interface Named {
+  readonly views: readonly string[] | "all";
+  readonly widths: PrintedWidths | null;
+  readonly nap: Nap | null;
+  readonly isPair: boolean;
+}
+
+/** The part a row is for. One that names none is main, but for the second unit of a row and for a cloth main has already. */
+function partOf(
+  row: Row,
+  said: FabricLabel,
+  fit: Fit,
+  named: Named,
+  previous: FabricRecord | null,
+  state: FabricState,
+): string {
+  if (said.part) return said.part;
+  if (named.isPair) return previous!.part;
+  if (state.part) return state.part;
+  const isAfterPart = previous !== null && previous.part !== "main" && said.views === null && fit.roles.size === 0;
+  if (!isAfterPart) return "main";
+  const key = (record: Named | FabricRecord): string =>
+    `${String(record.views)} ${record.widths?.in} ${record.widths?.cm} ${record.nap}`;
+  const isTaken = state.readings.some(
+    (record) =>
+      record.sort === "fabric" &&
+      record.part === "main" &&
+      record.header === state.header &&
+      key(record) === key(named),
+  );
+  if (isTaken) return previous.part;
+  state.found.warn(row.line, doubts.partCarried(previous.part));
+  return "main";
+}
+
+function unitOf(
+  fit: Fit,
+  label: string,
+  widths: PrintedWidths | null,
+  streams: readonly Stream[],
+  pair: FabricRecord | null,
+  state: FabricState,
+): LengthUnit | null {
+  const cloth = (unit: LengthUnit | null): LengthUnit | null => (unit === "yd" || unit === "m" ? unit : null);
+  const role = unitAlone(fit.roles.get("unit") ?? "");
+  const own = role ?? unitAlone(fit.trailing) ?? cloth(unitsIn(fit.trailing).unit) ?? cloth(unitsIn(label).unit);
+  if (own) return own;
+  if (pair && pair.unit && streams.length === 1) {
+    const second: Stream = { unit: null, figures: streams[0]!.figures, cells: [] };
+    nameBlocks([{ unit: pair.unit, figures: pair.figures, cells: [] }, second]);
+    return second.unit;
+  }
+  if (cloth(state.unit)) return state.unit;
+  if (cloth(state.header!.unit)) return state.header!.unit;
+  if (state.unit === "cm" && isInCentimetres(streams)) return "cm";
+  if (widths && widths.in === null && widths.cm !== null) return isInCentimetres(streams) ? "cm" : "m";
+  return widths && widths.cm === null && widths.in !== null ? "yd" : null;
+}
+
+/** Amounts such as 190 and 210 are centimetres of cloth, not metres. */
+const isInCentimetres = (streams: readonly Stream[]): boolean => {
+  const figures = streams[0]!.figures.filter((figure) => figure !== null);
+  return figures.length > 0 && figures.every((figure) => middle(figure) >= 20);
+};
+
+/** Cloth is bought in yards or metres: inches and centimetres are turned, a range is its larger end. */
+function inClothUnit(
+  stream: Stream,
+  row: Row,
+  found: Doubts,
+): { unit: LengthUnit | null; figures: Figure[]; cells: readonly Cell[] } {
+  const from = stream.unit;
+  const target: LengthUnit | null = from === "in" ? "yd" : from === "cm" ? "m" : from;
+  if (from !== null && target !== from) found.warn(row.line, doubts.converted(from, target!));
+  const figures = stream.figures.map((figure) => {
+    const amount = highOf(figure);
+    return amount === null || from === null || target === null || target === from
+      ? amount
+      : clean(convert(amount, from, target));
+  });
+  return { unit: target, figures, cells: stream.cells };
+}
+
+function compare(previous: FabricRecord, record: FabricRecord, found: Doubts): void {
+  if (!previous.unit || !record.unit || previous.unit === record.unit) return;
+  record.figures.forEach((figure, index) => {
+    const above = previous.figures[index] ?? null;
+    if (figure === null || above === null || agrees(above, previous.unit!, figure, record.unit!)) return;
+    const column = record.cells[index]?.column;
+    found.warn(record.line, doubts.unitsApart(textOf(above, previous.unit), textOf(figure, record.unit)), {
+      ...(column === undefined ? {} : { column }), size: record.header.sizes[index]!,
+    });
+  });
+} // prettier-ignore
+
+const AMOUNT =
+  /(?<![\d/.,])(\d{1,2} \d{1,2}\/\d{1,2}|\d{1,2}\/\d{1,2}|\d{1,2}(?:[.,]\d{1,3})?) ?(yds?\b|yards?\b|m\b|metres?\b|meters?\b|mtrs?\b|mètres?\b|metros?\b|metri\b|metrów\b)/gi;
+
+/** "Interfacing A, B - 7/8 yd of 20\" to 25\" fusible": one amount for all sizes, in a sentence. */
+export function fabricSentence(row: Row, text: string, state: FabricState): Reading[] | null {
+  if (text.length > 160 || (isNotion(text) && !/interfacing|lining|fabric|stoff/i.test(text))) return null;
+  const plain = plainText(text);
+  const amounts = [...plain.matchAll(AMOUNT)];
+  const isPair = amounts.length === 2 && amounts[0]![2]!.toLowerCase()[0] !== amounts[1]![2]!.toLowerCase()[0];
+  if (amounts.length !== 1 && !isPair) return null;
+  const rest = amounts.reduce((left, match) => left.replace(match[0], " "), plain);
+  if (/\bsizes? ?\d|\bgr\. ?\d|taille ?\d/i.test(rest)) return null;
+  const said = readFabricLabel(rest);
+  const isCloth = (said.part !== null && said.partKnown) || said.widths !== null;
+  if (!isCloth || (state.kind !== "fabric" && !(said.part !== null && said.partKnown))) return null;
+  const header = state.header!;
+  const { views } = said.views ? said : readViews(rest);
+  const from = state.previous?.sort === "fabric" ? state.previous : null;
+  if (views) state.views = views;
+  if (views && views !== "all") views.forEach((view) => state.viewsNamed.add(view));
+  return amounts.map((match): FabricRecord => {
+    const unit: LengthUnit = /^y/i.test(match[2]!) ? "yd" : "m";
+    const reading = readFigure(match[1]!);
+    const value = reading.kind === "figure" ? highOf(reading.value) : null;
+    return {
+      sort: "fabric", header, label: text.slice(0, 120), line: row.line, views: views ?? state.views ?? from?.views ?? [""],
+      part: said.part ?? state.part ?? "main", widths: said.widths ?? state.widths, nap: said.nap, unit,
+      figures: header.sizes.map(() => value), cells: header.sizes.map(() => row.cells[0]!),
+    };
+  }); // prettier-ignore
+}

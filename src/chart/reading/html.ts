@@ -1,0 +1,195 @@
+/** Pasted HTML as rows of cells. Only its text is used; nothing of it is ever run or shown as markup. */
+import { Parser } from "htmlparser2";
+import { cellOf, type Cell, type Row } from "./cell";
+
+interface OpenCell {
+  text: string;
+  readonly rowSpan: number;
+  readonly columnSpan: number;
+}
+/** A cell that spans further rows: it stands in each of them. */
+interface Hanging {
+  readonly text: string;
+  rows: number;
+}
+interface OpenTable {
+  row: OpenCell[] | null;
+  cell: OpenCell | null;
+  hanging: Map<number, Hanging>;
+}
+
+const UNSEEN = new Set(["script", "style", "template", "noscript", "head", "title", "select", "svg"]);
+const LINE_ENDS = new Set(
+  "br p div li h1 h2 h3 h4 h5 h6 tr table ul ol dt dd section article header footer caption pre figcaption hr".split(
+    " ",
+  ),
+);
+/** More columns than any chart; a hostile colspan must not fill the memory. */
+const MOST_COLUMNS = 200;
+const MOST_ROWS = 20_000;
+
+export type HtmlPiece =
+  | { readonly kind: "row"; readonly cells: readonly string[]; readonly repeated: readonly boolean[] }
+  | { readonly kind: "text"; readonly text: string }
+  | { readonly kind: "gap" };
+
+/** Rows of tables and the lines between them, in reading order. */
+function htmlPieces(html: string): HtmlPiece[] {
+  const pieces: HtmlPiece[] = [];
+  const tables: OpenTable[] = [];
+  let loose = "";
+  let unseen = 0;
+  let preformatted = 0;
+  let rows = 0;
+
+  const endLoose = (): void => {
+    for (const line of loose.split("\n")) pieces.push({ kind: "text", text: line });
+    loose = "";
+  };
+  const write = (text: string): void => {
+    const cell = tables.at(-1)?.cell;
+    if (cell) cell.text += text;
+    else if (!tables.length) loose += text;
+  };
+  const endCell = (table: OpenTable): void => {
+    if (table.cell && table.row) table.row.push(table.cell);
+    table.cell = null;
+  };
+  const endRow = (table: OpenTable): void => {
+    endCell(table);
+    if (table.row && rows++ < MOST_ROWS) pieces.push(laidOut(table));
+    table.row = null;
+  };
+
+  const parser = new Parser(
+    {
+      onopentag(name, attributes) {
+        if (UNSEEN.has(name)) unseen++;
+        if (unseen) return;
+        const table = tables.at(-1);
+        if (name === "pre") preformatted++;
+        if (name === "table") {
+          // A table within a cell is read as a table of its own, after what stands before it in that cell.
+          if (!tables.length) endLoose();
+          else if (table?.cell) {
+            pieces.push({ kind: "text", text: table.cell.text });
+            table.cell.text = "";
+          }
+          pieces.push({ kind: "gap" });
+          tables.push({ row: null, cell: null, hanging: new Map() });
+        } else if (name === "tr" && table) {
+          endRow(table);
+          table.row = [];
+        } else if ((name === "td" || name === "th") && table) {
+          table.row ??= [];
+          endCell(table);
+          table.cell = { text: "", rowSpan: span(attributes["rowspan"]), columnSpan: span(attributes["colspan"]) };
+        } else if (name === "caption" && table && !table.row) {
+          table.row = [];
+          table.cell = { text: "", rowSpan: 1, columnSpan: 1 };
+        } else if (LINE_ENDS.has(name)) write("\n");
+      },
+      ontext(text) {
+        if (!unseen) write(preformatted ? text : text.replace(/\s+/g, (gap) => (gap.includes("\u00A0") ? gap : " ")));
+      },
+      onclosetag(name) {
+        if (UNSEEN.has(name)) {
+          unseen = Math.max(0, unseen - 1);
+          return;
+        }
+        if (unseen) return;
+        const table = tables.at(-1);
+        if (name === "pre") preformatted = Math.max(0, preformatted - 1);
+        if (name === "table" && table) {
+          endRow(table);
+          tables.pop();
+          pieces.push({ kind: "gap" });
+        } else if ((name === "tr" || name === "caption") && table) endRow(table);
+        else if ((name === "td" || name === "th") && table) endCell(table);
+        else if (name !== "br" && LINE_ENDS.has(name)) write("\n");
+      },
+    },
+    { decodeEntities: true },
+  );
+  parser.write(html);
+  parser.end();
+  while (tables.length) endRow(tables.pop()!);
+  endLoose();
+  return pieces;
+}
+
+const span = (text: string | undefined): number =>
+  Math.min(MOST_COLUMNS, Math.max(1, Number.parseInt(text ?? "1", 10) || 1));
+
+/** A row with the cells that hang into it from above, and spanning cells in each column they cover. */
+function laidOut(table: OpenTable): HtmlPiece {
+  const cells: string[] = [];
+  const repeated: boolean[] = [];
+  const takeHanging = (): void => {
+    for (let above = table.hanging.get(cells.length); above; above = table.hanging.get(cells.length)) {
+      if (--above.rows === 0) table.hanging.delete(cells.length);
+      cells.push(above.text);
+      repeated.push(true);
+    }
+  };
+  for (const cell of table.row ?? []) {
+    takeHanging();
+    const text = tidy(cell.text);
+    for (let column = 0; column < cell.columnSpan && cells.length < MOST_COLUMNS; column++) {
+      if (cell.rowSpan > 1) table.hanging.set(cells.length, { text, rows: cell.rowSpan - 1 });
+      cells.push(text);
+      repeated.push(column > 0);
+    }
+  }
+  takeHanging();
+  return { kind: "row", cells, repeated };
+}
+
+const tidy = (text: string): string =>
+  text
+    .split("\n")
+    .map((line) => line.replace(/\s+/g, " ").trim())
+    .filter((line) => line !== "")
+    .join("\n");
+
+export interface HtmlRows {
+  readonly rows: Row[];
+  readonly hasTable: boolean;
+  /** The text alone, one line for each block, for HTML that holds no table. */
+  readonly text: string;
+}
+
+/** Rows of HTML; a row's line is its number counted over the rows of all tables, text between them has the next row's. */
+export function htmlRows(html: string): HtmlRows {
+  const pieces = htmlPieces(html);
+  const rows: Row[] = [];
+  let line = 0;
+  for (const piece of pieces) {
+    if (piece.kind === "row") rows.push(...tableRows(piece.cells, piece.repeated, ++line));
+    else {
+      const text = piece.kind === "text" ? piece.text.replace(/\s+/g, " ").trim() : "";
+      if (text || rows.at(-1)?.text !== "")
+        rows.push({ line: line + 1, text, layout: "grid", cells: text ? [cellOf(text, line + 1, 1)] : [] });
+    }
+  }
+  const text = pieces.map((piece) => (piece.kind === "text" ? piece.text : "")).join("\n");
+  return { rows, hasTable: line > 0, text };
+}
+
+/** One row; or several, when every cell holds the same number of lines: a list set with line breaks. */
+function tableRows(texts: readonly string[], repeated: readonly boolean[], line: number): Row[] {
+  const counts = texts.filter((text) => text !== "").map((text) => text.split("\n").length);
+  const [lines = 1] = counts;
+  const isList = lines > 1 && counts.length > 1 && counts.every((count) => count === lines);
+  const make = (cells: readonly string[]): Row => ({
+    line,
+    text: cells.join(" ").trim(),
+    layout: "grid",
+    cells: cells.map((text, index): Cell => ({
+      ...cellOf(text, line, index + 1),
+      ...(repeated[index] ? { repeated: true } : {}),
+    })),
+  });
+  if (!isList) return [make(texts)];
+  return Array.from({ length: lines }, (_, index) => make(texts.map((text) => text.split("\n")[index] ?? "")));
+}

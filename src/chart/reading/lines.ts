@@ -1,0 +1,123 @@
+/** Pasted text as rows of cells: tabs, pipes, CSV, or columns that stand apart. */
+import { cellOf, type Cell, type Row } from "./cell";
+
+const BOX_LINES = /[│┃║¦]/g;
+/** Lines that only draw: "|---|:--:|", "+----+", "=====". */
+const RULE = /^[\s|+:=_*~\u2500-\u257F-]{3,}$/;
+
+/**
+ * Each line of a text as a row; blank lines are rows without text, lines that only draw are left out. Columns count
+ * from 1 in the line as it was pasted.
+ */
+export function textRows(text: string): Row[] {
+  const lines = text.replace(/\r\n?|[\u2028\u2029\v\f]/g, "\n").split("\n");
+  const plain = lines.map(plainLine);
+  const commas = csvLines(plain, ",");
+  const semicolons = csvLines(plain, ";");
+  const rows: Row[] = [];
+  plain.forEach((line, index) => {
+    const number = index + 1;
+    if (RULE.test(line) && !/^\s*\S\s*$/.test(line) && /[-=_+\u2500-\u257F]{2}/.test(line)) return;
+    const separator = line.includes("\t")
+      ? "\t"
+      : pipes(line)
+        ? "|"
+        : semicolons[index]
+          ? ";"
+          : commas[index]
+            ? ","
+            : "";
+    const cells = separator ? separated(line, separator, number) : spaced(line, number);
+    rows.push({ line: number, text: line.trim(), layout: separator ? "grid" : "spaced", cells });
+  });
+  return rows;
+}
+
+/** One space for every kind of space, leader dots taken out; the length stays, so columns stay true. */
+function plainLine(line: string): string {
+  return line
+    .slice(0, 5000)
+    .replace(/[\u00A0\u2000-\u200A\u202F\u205F\u3000]/g, " ")
+    .replace(/[\u200B-\u200F\u202A-\u202E\u2060-\u2069\uFEFF\u00AD]/g, "")
+    .replace(BOX_LINES, "|")
+    .replace(/(?<!\.)\.{3,}(?!\.)|…+|(?<![ .])(?: \.){3,}|_{3,}/g, (dots) => " ".repeat(dots.length));
+}
+
+const pipes = (line: string): boolean => /^\s*\|.*\|\s*$/.test(line) || (line.match(/\|/g)?.length ?? 0) >= 2;
+
+/** The cells between separators; quoted ones may hold the separator, and doubled quotes for one. */
+function separated(line: string, separator: string, number: number): Cell[] {
+  const cells: Cell[] = [];
+  let at = 0;
+  while (at <= line.length) {
+    const quoted = separator === "\t" || separator === "|" ? null : quotedCell(line, at, separator);
+    const end = quoted?.end ?? nextSeparator(line, at, separator);
+    const raw = quoted?.text ?? line.slice(at, end);
+    const lead = quoted ? 0 : raw.length - raw.trimStart().length;
+    const text = separator === "\t" ? unquoted(raw.trim()) : raw.trim();
+    cells.push(cellOf(text.replace(/\*\*(.+)\*\*/, "$1"), number, at + lead + 1));
+    at = end + 1;
+  }
+  if (separator === "|") {
+    if (cells[0]?.text === "") cells.shift();
+    if (cells.at(-1)?.text === "") cells.pop();
+  }
+  return cells;
+}
+
+function nextSeparator(line: string, from: number, separator: string): number {
+  const at = line.indexOf(separator, from);
+  return at < 0 ? line.length : at;
+}
+
+/** Spreadsheets quote a cell that holds a quote: `"45"" wide"`. */
+const unquoted = (text: string): string =>
+  text.length > 2 && text.startsWith('"') && text.endsWith('"') && text.includes('""')
+    ? text.slice(1, -1).replace(/""/g, '"')
+    : text;
+
+function quotedCell(line: string, from: number, separator: string): { text: string; end: number } | null {
+  let at = from;
+  while (line[at] === " ") at++;
+  if (line[at] !== '"') return null;
+  let text = "";
+  for (at++; at < line.length; at++) {
+    if (line[at] !== '"') text += line[at];
+    else if (line[at + 1] === '"') text += line[at++];
+    else break;
+  }
+  let end = at + 1;
+  while (line[end] === " ") end++;
+  return line[at] === '"' && (end >= line.length || line[end] === separator) ? { text, end } : null;
+}
+
+/**
+ * Which lines are CSV: neighbours that fall into about as many cells, whose cells after the first are short and hold no
+ * two figures ("70,5 74,5" is one with decimal commas).
+ */
+function csvLines(lines: readonly string[], separator: string): boolean[] {
+  const counts = lines.map((line) => csvCount(line, separator));
+  return counts.map((count, index) => {
+    if (count < 2) return false;
+    if (count >= 4) return true;
+    return (counts[index - 1] ?? 0) >= 2 || (counts[index + 1] ?? 0) >= 2;
+  });
+}
+
+function csvCount(line: string, separator: string): number {
+  if (!line.includes(separator) || line.includes("\t") || line.includes("|")) return 0;
+  const cells = separated(line, separator, 0).map((cell) => cell.text);
+  const spacedOut = separator === "," && /\d, \d/.test(line) && !/^[^,]*,/.test(line);
+  if (cells.length < 3 || spacedOut) return 0;
+  const rest = cells.slice(1);
+  if (rest.some((cell) => cell.length > 40 || /\d\s+\d+(?![\d/])/.test(cell))) return 0;
+  // "Bust: 84, 90, 98" is read word by word, and so is a first cell that holds a figure of its own row: "Bust 84, 90".
+  if (/[\s:]\d+(?:[.,]\d+)?$/.test(cells[0] ?? "") && !/\d\s*["”″]?$/.test(rest[0] ?? "")) return 0;
+  const figures = rest.filter((cell) => cell === "" || /\d/.test(cell) || cell.length <= 12).length;
+  return figures === rest.length ? cells.length : 0;
+}
+
+/** Cells that two or more spaces part. */
+function spaced(line: string, number: number): Cell[] {
+  return [...line.matchAll(/\S+(?: \S+)*/g)].map((match) => cellOf(match[0], number, match.index + 1));
+}

@@ -1,0 +1,209 @@
+/** Rows whose cells only a space parts: "BUST 32 1/2 34 36 38 INS". */
+import { cellOf, type Cell, type Row } from "./cell";
+
+export interface LooseRow {
+  readonly label: string;
+  readonly values: readonly Cell[];
+  readonly trailing: string;
+  /** True when whole numbers and fractions could be joined in more ways than one, and the rising order decided. */
+  readonly guessed: boolean;
+}
+export interface LooseCount {
+  readonly label: string;
+  readonly trailing: string;
+  /** How many figures stand behind the label. */
+  readonly count: number;
+}
+
+type Sort = "whole" | "fraction" | "number" | "bracket" | "dash" | "mark" | "unit" | "word";
+interface Word {
+  readonly text: string;
+  readonly line: number;
+  readonly column: number;
+  readonly cell: number;
+  readonly start: number;
+  readonly sort: Sort;
+}
+
+const UNIT = String.raw`(?:["″”'′]{1,2}|ins?\.?|inch|inches|cms?\.?|yds?\.?|mm?\.?)`;
+const NUMBER = String.raw`(?:\d{1,4}[.,]\d{1,3}|[.,]\d{1,3}|\d{1,3}-\d{1,2}[/⁄]\d{1,2}|\d{1,2}[/⁄]\d{1,2}|\d{1,4}[¼½¾\u2150-\u215E]|[¼½¾\u2150-\u215E]|\d{1,4})`;
+const FIGURE = new RegExp(String.raw`^[+-]?${NUMBER}${UNIT}?(?:[-–—/]${NUMBER}${UNIT}?)?[*†‡]{0,3}[,;:|]?$`, "iu");
+const MARK = /^(?:n\/a|n\.a\.|["″”〃]|''|do\.|ditto|dito|idem)$/i;
+const UNIT_WORD = new RegExp(`^${UNIT}[,;|]?$|^(?:yards?|metres?|meters?|zoll|mètres?|metros?)[,;|]?$`, "i");
+
+/** The words of a row; what stands in brackets is one word. */
+function wordsOf(row: Row): Word[] {
+  return row.cells.flatMap((cell, index) =>
+    [...cell.text.matchAll(/[([][^()[\]]{0,40}[)\]]|[^\s([]+|\S/g)].map((match) => ({
+      text: match[0],
+      line: cell.line,
+      column: cell.column + match.index,
+      cell: index,
+      start: match.index,
+      sort: sortOf(match[0]),
+    })),
+  );
+}
+
+function sortOf(text: string): Sort {
+  if (/^[([]/.test(text)) return /\d/.test(text) ? "bracket" : "word";
+  if (/^[-\u2010-\u2015\u2212]{1,3}$/.test(text)) return "dash";
+  if (MARK.test(text)) return "mark";
+  if (/^\d{1,4}$/.test(text)) return "whole";
+  if (/^(?:\d{1,2}[/⁄]\d{1,2}|[¼½¾\u2150-\u215E])["″”]?[,;]?$/u.test(text)) return "fraction";
+  if (FIGURE.test(text)) return "number";
+  if (UNIT_WORD.test(text)) return "unit";
+  if (/^[=@+][\w("']/.test(text)) return "number";
+  return "word";
+}
+
+const isFigureSort = (sort: Sort): boolean => sort === "whole" || sort === "fraction" || sort === "number";
+
+/** One or more words that make one cell. */
+interface Group {
+  text: string;
+  readonly line: number;
+  readonly column: number;
+  sort: Sort;
+}
+
+interface Split {
+  readonly label: string;
+  readonly groups: readonly Group[];
+  readonly trailing: string;
+}
+
+/** Label, figures, and words behind them: the last run of figures in the line. */
+function split(row: Row, ranges: boolean): Split {
+  const words = wordsOf(row);
+  let end = words.length;
+  while (end > 0 && words[end - 1]!.sort === "word") end--;
+  let start = end;
+  while (start > 0 && words[start - 1]!.sort !== "word") start--;
+  // A line of prose: too many words behind the last figure to be a note.
+  if (words.length - end > 8) start = end;
+  while (start < end && (words[start]!.sort === "bracket" || words[start]!.sort === "unit")) start++;
+  const groups: Group[] = [];
+  for (let at = start; at < end; at++) {
+    const { text, line, column, sort } = words[at]!;
+    const last = groups.at(-1);
+    const next = words[at + 1];
+    if ((sort === "unit" || sort === "bracket") && last && last.sort !== "mark" && last.sort !== "dash") {
+      last.text += ` ${text}`;
+      last.sort = "number";
+    } else if (
+      ranges &&
+      sort === "dash" &&
+      last &&
+      isFigureSort(last.sort) &&
+      next &&
+      at + 1 < end &&
+      isFigureSort(next.sort)
+    ) {
+      last.text += ` - ${next.text}`;
+      last.sort = "number";
+      at++;
+      const fraction = words[at + 1];
+      if (next.sort === "whole" && fraction?.sort === "fraction" && at + 1 < end) {
+        last.text += ` ${fraction.text}`;
+        at++;
+      }
+    } else groups.push({ text, line, column, sort });
+  }
+  return { label: textOf(row, words, 0, start), groups, trailing: textOf(row, words, end, words.length) };
+}
+
+/** Words from..to as they stand in the paste. */
+function textOf(row: Row, words: readonly Word[], from: number, to: number): string {
+  const cells = new Map<number, [Word, Word]>();
+  for (const word of words.slice(from, to)) cells.set(word.cell, [cells.get(word.cell)?.[0] ?? word, word]);
+  return [...cells.values()]
+    .map(([first, last]) => row.cells[first.cell]!.text.slice(first.start, last.start + last.text.length))
+    .join(" ");
+}
+
+/** Whole number and fraction beside it as one figure: "32 1/2". A fraction glued to a unit stays with its number. */
+function joins(groups: readonly Group[]): number[] {
+  const places: number[] = [];
+  for (let at = 0; at + 1 < groups.length; at++)
+    if (groups[at]!.sort === "whole" && isFractionGroup(groups[at + 1]!)) places.push(at);
+  return places;
+}
+
+const isFractionGroup = (group: Group): boolean =>
+  group.sort === "fraction" || /^(?:\d{1,2}[/⁄]\d{1,2}|[¼½¾⅛⅜⅝⅞])\s*["″”(a-z]/i.test(group.text);
+
+function joined(groups: readonly Group[], places: readonly number[]): Group[] {
+  const wanted = new Set(places);
+  const result: Group[] = [];
+  for (let at = 0; at < groups.length; at++) {
+    const group = groups[at]!;
+    if (wanted.has(at)) {
+      result.push({
+        text: `${group.text} ${groups[at + 1]!.text}`,
+        line: group.line,
+        column: group.column,
+        sort: "number",
+      });
+      at++;
+    } else result.push({ ...group });
+  }
+  return result;
+}
+
+/** How many figures a line holds when every fraction belongs to the number before it. */
+export function looseCount(row: Row): LooseCount {
+  const { label, groups, trailing } = split(row, true);
+  const isDash = groups[0]?.sort === "dash" ? 1 : 0;
+  return { label, trailing, count: groups.length - joins(groups).length - isDash };
+}
+
+/**
+ * A line as a label and exactly `count` figures. `mayStandAlone`: a fraction can be a figure of its own (yards of
+ * fabric, never a measurement); then one of several ways to join is taken only if no other puts the row in order.
+ * `isLabelFigure`: whether a figure in front belongs to the label, such as a fabric width.
+ */
+export function looseRow(
+  row: Row,
+  count: number,
+  mayStandAlone: boolean,
+  isLabelFigure: (text: string, next: string) => boolean,
+): LooseRow | null {
+  for (const ranges of [true, false]) {
+    const found = split(row, ranges);
+    const { trailing } = found;
+    let { label, groups } = found;
+    while (groups.length > 1 && isLabelFigure(groups[0]!.text, groups[1]!.text) && !isFractionGroup(groups[1]!)) {
+      label = `${label} ${groups[0]!.text}`.trim();
+      groups = groups.slice(1);
+    }
+    // "Bust - 34 36": the dash belongs to the label, unless it stands for the first figure.
+    if (groups[0]?.sort === "dash" && groups.length - joins(groups).length > count) groups = groups.slice(1);
+    const places = joins(groups);
+    const wanted = groups.length - count;
+    const values = (chosen: readonly number[]): Cell[] =>
+      joined(groups, chosen).map((group) => cellOf(group.text.replace(/[,;:|]$/, ""), group.line, group.column));
+    if (wanted === places.length) return { label, values: values(places), trailing, guessed: false };
+    if (mayStandAlone && wanted >= 0 && wanted < places.length && places.length <= 12) {
+      const orders = choices(places, wanted).filter((chosen) => isRising(joined(groups, chosen)));
+      if (orders.length === 1) return { label, values: values(orders[0]!), trailing, guessed: true };
+    }
+  }
+  return null;
+}
+
+function choices(places: readonly number[], count: number): number[][] {
+  if (count === 0) return [[]];
+  if (places.length < count) return [];
+  const [first, ...rest] = places as [number, ...number[]];
+  return [...choices(rest, count - 1).map((chosen) => [first, ...chosen]), ...choices(rest, count)];
+}
+
+function isRising(groups: readonly Group[]): boolean {
+  const values = groups.map((group) => {
+    const [whole = "0", fraction] = group.text.split(" ");
+    const parts = (fraction ?? (whole.includes("/") ? whole : "0/1")).split(/[/⁄]/).map(Number);
+    return (whole.includes("/") ? 0 : Number(whole.replace(",", "."))) + (parts[0] ?? 0) / (parts[1] ?? 1);
+  });
+  return values.every((value, index) => index === 0 || value >= values[index - 1]!);
+}

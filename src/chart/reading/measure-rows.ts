@@ -1,0 +1,218 @@
+/** Rows of body and finished measurements. */
+import type { LengthUnit } from "../../length";
+import { doubts } from "../../words/reading";
+import { isBustOrChest, readPlace } from "../places";
+import { plainWords, trimMarks } from "../vocabulary/words";
+import type { Figure } from "../model";
+import type { Row } from "./cell";
+import { readViews } from "./fabric-label";
+import { convertFigure } from "./figures";
+import { kindOf, unitAlone, unitsIn, type Kind } from "./headings";
+import type { Header } from "./header";
+import type { Doubts, MeasureRecord, Reading } from "./record";
+import type { Fit } from "./rows";
+import { agrees, nameBlocks, ratioOf, streamsOf, textOf, tidy, type Stream } from "./streams";
+
+export interface MeasureState {
+  kind: Kind | null;
+  kindSaid: boolean;
+  measureKind: "body" | "finished" | null;
+  unit: LengthUnit | null;
+  header: Header | null;
+  view: string | null;
+  views: readonly string[] | "all" | null;
+  chest: boolean;
+  noHeadingSaid: boolean;
+  /** The row above, when nothing stands between. */
+  previous: Reading | null;
+  found: Doubts;
+}
+
+const NOT_LENGTHS = /\b(?:weight|gewicht|poids|peso|waga|kg|kgs|lb|lbs|pounds?|cup|cups|cupgrosse)\b/;
+/** Places that only a garment has. */
+const GARMENT_ONLY = /^(?:hemWidth|legWidth|backLength|frontLength|skirtLength|neckToHem|waistToHem|armhole)$/;
+
+/** One row as readings, a second for a second unit; empty when it was named and left out, null when it is no such row. */
+export function measureReadings(row: Row, fit: Fit, label: string, state: MeasureState): Reading[] | null {
+  const { found } = state;
+  const header = state.header!;
+  const said = fit.roles.get("measurement");
+  const wordy = said && said.trim() !== "" ? said : label;
+  if (NOT_LENGTHS.test(plainWords(wordy))) {
+    found.warn(row.line, doubts.notALength(label));
+    return [];
+  }
+  const kind = kindHere(row, wordy, state);
+  const previous = state.previous?.sort === "measure" && state.previous.header === header ? state.previous : null;
+  const seen = placeHere(wordy, fit.trailing, kind, previous, state);
+  const above = previous;
+  const streams = streamsOf(fit.values, header, above, seen?.place ?? null, found);
+  if (seen === null) return unlabelled(row, streams, previous, state);
+  if (seen.place !== previous?.place || !seen.known) warnUnknown(row, seen, state);
+  const unit = rowUnit(fit, wordy, label, state);
+  const records = streams.map((stream): MeasureRecord => {
+    const inLengths = inBodyUnit({ ...stream, unit: stream.unit ?? unit });
+    return {
+      sort: "measure", kind, place: seen.place, known: seen.known, header, label: label || row.text, line: row.line,
+      view: fit.roles.get("view")?.trim() || seen.view, figures: inLengths.figures, cells: stream.cells, unit: inLengths.unit,
+    };
+  }); // prettier-ignore
+  const [first] = records;
+  if (
+    first &&
+    records.length === 1 &&
+    previous?.place === seen.place &&
+    previous.view === first.view &&
+    previous.kind === kind
+  )
+    pairUnits(previous, first, unitsIn(label).unit !== null || streams[0]!.unit !== null, found);
+  if (fit.doubt === "joined") found.warn(row.line, doubts.joined(label), { place: seen.place });
+  if (fit.doubt === "placed") warnPlaced(row, fit, seen.place, state);
+  const views =
+    kind === "finished" && !seen.view && state.views && state.views !== "all" && state.views.length > 1
+      ? state.views
+      : null;
+  return views ? records.flatMap((record) => views.map((view) => ({ ...record, view }))) : records;
+}
+
+function warnPlaced(row: Row, fit: Fit, place: string, state: MeasureState): void {
+  const sizes = fit.values.flatMap((cell, index) =>
+    cell.text === "" ? [state.header!.sizes[state.header!.columns[index]!.size]!] : [],
+  );
+  state.found.warn(row.line, doubts.placed(fit.label, sizes), { place, ...(sizes[0] ? { size: sizes[0] } : {}) });
+}
+
+function warnUnknown(row: Row, seen: Seen, state: MeasureState): void {
+  if (!seen.known) state.found.warn(row.line, doubts.unknownPlace(seen.place), { place: seen.place });
+}
+
+/** The kind of a row: its own words, its heading's, or body with a warning. */
+function kindHere(row: Row, label: string, state: MeasureState): "body" | "finished" {
+  if (kindOf(label) === "finished" && state.kind !== "body") return "finished";
+  if (/^\W*(?:finished|fertig|fini)/i.test(label)) return "finished";
+  if (state.kind === "body" || state.kind === "finished") return state.kind;
+  const place = readPlace(readViews(label).rest, null);
+  const isGarment = place !== null && GARMENT_ONLY.test(place);
+  const isFabric = state.kind === "fabric";
+  const kind = isFabric && isGarment ? "finished" : (state.measureKind ?? "body");
+  if (!state.noHeadingSaid) {
+    state.noHeadingSaid = true;
+    state.found.warn(
+      isFabric ? row.line : state.header!.line,
+      isFabric ? doubts.kindGuessed(kind) : doubts.noHeading(),
+    );
+  }
+  if (isFabric) {
+    state.kind = kind;
+    state.unit = null;
+    state.view = null;
+    state.views = null;
+  }
+  state.measureKind = kind;
+  return kind;
+}
+
+interface Seen {
+  readonly place: string;
+  readonly known: boolean;
+  readonly view: string | null;
+}
+
+/** The place and view of a label; null when it has no words but for a unit. */
+function placeHere(
+  label: string,
+  trailing: string,
+  kind: "body" | "finished",
+  previous: MeasureRecord | null,
+  state: MeasureState,
+): Seen | null {
+  const stateView = kind === "finished" ? state.view : null;
+  const plain = trimMarks(label, ":.…·_=|*†‡- ");
+  if (plain === "" || unitAlone(plain) !== null) {
+    const place = plain === "" ? readPlace(trailing, kind) : null;
+    return place ? { place, known: true, view: stateView } : null;
+  }
+  const { views, rest } = kind === "finished" ? readViews(plain) : { views: null, rest: plain };
+  const view = views && views !== "all" ? views.join(", ") : stateView;
+  if (views && trimMarks(rest, ":,.- ") === "" && previous)
+    return { place: previous.place, known: previous.known, view };
+  const found = readPlace(views ? trimMarks(rest, ",:- ") : plain, kind) ?? readPlace(plain, kind);
+  const translated = found ?? (trailing && unitAlone(trailing) === null ? readPlace(trailing, kind) : null);
+  if (!translated) return { place: trimMarks(views ? rest : label, ":.… "), known: false, view };
+  const isChest = translated === "bust" && state.chest && isBustOrChest(plain);
+  return { place: isChest ? "chest" : translated, known: true, view };
+}
+
+/** Figures without a label: the row above in another unit, or nothing that can be used. */
+function unlabelled(
+  row: Row,
+  streams: readonly Stream[],
+  previous: MeasureRecord | null,
+  state: MeasureState,
+): Reading[] {
+  const [stream] = streams;
+  const ratio = previous && stream ? ratioOf(previous.figures, stream.figures) : null;
+  const isOther = ratio !== null && ((ratio > 2.4 && ratio < 2.7) || (ratio > 0.37 && ratio < 0.42));
+  const named = unitAlone(trimMarks(row.cells[0]?.text ?? "", ":. "));
+  if (!previous || !stream || !(isOther || named !== null)) {
+    state.found.error(row.line, doubts.noLabel());
+    return [];
+  }
+  const record: MeasureRecord = {
+    ...previous,
+    line: row.line,
+    figures: stream.figures,
+    cells: stream.cells,
+    unit: stream.unit ?? named,
+  };
+  pairUnits(previous, record, record.unit !== null, state.found);
+  return [record];
+}
+
+/** Two rows of one place, one above the other, in two units: the numbers tell which is which. */
+function pairUnits(previous: MeasureRecord, record: MeasureRecord, isUnitSaid: boolean, found: Doubts): void {
+  const ratio = ratioOf(previous.figures, record.figures);
+  const isPair = ratio !== null && ((ratio > 2.3 && ratio < 2.8) || (ratio > 0.36 && ratio < 0.43));
+  if (!isPair) return;
+  if (!isUnitSaid || record.unit === previous.unit) {
+    const [first, second]: [Stream, Stream] = [{ ...previous }, { ...record, unit: null }];
+    if (previous.unit === (ratio > 1 ? "cm" : "in")) first.unit = null;
+    nameBlocks([first, second]);
+    previous.unit = first.unit;
+    record.unit = second.unit;
+  }
+  if (!previous.unit || !record.unit || previous.unit === record.unit) return;
+  record.figures.forEach((figure, index) => {
+    const above = previous.figures[index] ?? null;
+    if (figure === null || above === null || agrees(above, previous.unit!, figure, record.unit!)) return;
+    found.warn(record.line, doubts.unitsApart(textOf(above, previous.unit), textOf(figure, record.unit)), {
+      column: record.cells[index]!.column, place: record.place, size: record.header.sizes[index]!,
+    });
+  }); // prettier-ignore
+}
+
+function rowUnit(fit: Fit, wordy: string, label: string, state: MeasureState): LengthUnit | null {
+  const role = unitAlone(fit.roles.get("unit") ?? "");
+  const hint = state.header!.unit;
+  const own = role ?? labelUnit(wordy) ?? labelUnit(label) ?? unitAlone(fit.trailing) ?? unitsIn(fit.trailing).unit;
+  const unit = own ?? state.unit ?? hint;
+  return unit === "in" || unit === "cm" || own !== null ? unit : null;
+}
+
+/** The unit in a label; in "Hip 9\" below waist" the inches are no unit of the row. */
+const labelUnit = (label: string): LengthUnit | null =>
+  unitsIn(label.replace(/\d[½¼¾]? ?(?:["″”']{1,2}|cm|in\b|inch(?:es)?)/gi, " ")).unit;
+
+/** Body measurements stand in inches or centimetres: metres of height and yards of hem are turned. */
+function inBodyUnit(stream: Stream): Stream {
+  const target = stream.unit === "m" ? "cm" : stream.unit === "yd" ? "in" : null;
+  if (!target || !stream.unit) return stream;
+  const from = stream.unit;
+  return {
+    ...stream,
+    unit: target,
+    figures: stream.figures.map((figure): Figure =>
+      figure === null ? null : tidy(convertFigure(figure, from, target)),
+    ),
+  };
+}

@@ -1,0 +1,199 @@
+/** A row against its header: the label, and one cell under each size, or how many there are instead. */
+import { cellOf, endOf, type Cell, type Row } from "./cell";
+import { readFigure } from "./figures";
+import type { Header, Role } from "./header";
+import { looseCount, looseRow } from "./loose";
+
+export interface Fit {
+  readonly ok: true;
+  readonly label: string;
+  /** One for each of the header's columns; a blank one has no text. */
+  readonly values: readonly Cell[];
+  /** Words behind the figures: a unit, a translation, a note. */
+  readonly trailing: string;
+  readonly roles: ReadonlyMap<Role, string>;
+  /** Read in one of several ways, or by where its figures stand. */
+  readonly doubt: "joined" | "placed" | null;
+  /** One figure stands for all sizes. */
+  readonly single: boolean;
+}
+export interface Misfit {
+  readonly ok: false;
+  readonly label: string;
+  readonly count: number;
+  readonly trailing: string;
+}
+
+export type IsWidth = (text: string, next: string) => boolean;
+
+const isFigureText = (text: string): boolean => {
+  const { kind } = readFigure(text);
+  return kind === "figure" || kind === "same";
+};
+/** A figure, or a mark or formula where one belongs. */
+const isValueText = (text: string): boolean => readFigure(text).kind !== "text";
+
+/** `isFabric` rows may have one figure for all sizes, fractions that stand alone, and a width in front. */
+export function fitRow(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Fit | Misfit {
+  if (row.layout === "grid" && row.cells.filter((cell) => cell.text !== "").length > 1)
+    return fitGrid(row, header, isFabric, isWidth);
+  return fitSpaced(row, header, isFabric, isWidth);
+}
+
+function fitGrid(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Fit | Misfit {
+  const { cells } = row;
+  const count = header.columns.length;
+  const strict =
+    header.layout === "grid"
+      ? fitAt(
+          row,
+          header,
+          header.columns.map((column) => column.index),
+        )
+      : null;
+  if (strict) return strict;
+  // The header has no corner cell, or cells of its label stand differently: the figures must be all together and
+  // exactly as many as the sizes.
+  const figures = cells.map((cell, index) => ({ cell, index })).filter(({ cell }) => isFigureText(cell.text));
+  const label = (until: number): string => joinLabel(cells.slice(0, until));
+  let found = figures;
+  while (isFabric && found.length > 1 && isWidth(found[0]!.cell.text, found[1]!.cell.text)) found = found.slice(1);
+  const first = found[0]?.index ?? cells.length;
+  const last = found.at(-1)?.index ?? -1;
+  const run = cells.slice(first, last + 1);
+  const trailing = joinLabel(cells.slice(last + 1));
+  const roles = rolesOf(row, header, first);
+  if (run.length === count && found.length > 0 && !hasCorner(header, first))
+    return { ok: true, label: label(first), values: run, trailing, roles, doubt: null, single: false };
+  const spanned = run.length > 1 && run.every((cell, index) => index === 0 || cell.repeated);
+  if (found.length === 1 && count > 1 && (isFabric || /\ball\b|\balle\b|\btout/i.test(trailing)))
+    return {
+      ok: true,
+      label: label(first),
+      values: repeat(found[0]!.cell, count),
+      trailing,
+      roles,
+      doubt: null,
+      single: !spanned,
+    };
+  // A row of one cell with a list in it.
+  if (found.length === 0) {
+    const spaced = fitSpaced(row, header, isFabric, isWidth);
+    if (spaced.ok) return spaced;
+  }
+  return { ok: false, label: label(first), count: found.length, trailing };
+}
+
+/** Whether headed columns stand before the sizes, and this row's figures begin among them. */
+function hasCorner(header: Header, first: number): boolean {
+  const start = header.columns[0]?.index ?? -1;
+  return header.layout === "grid" && header.roles.size > 0 && first < start;
+}
+
+function fitAt(row: Row, header: Header, indexes: readonly number[]): Fit | null {
+  const { cells } = row;
+  const [start = 0] = indexes;
+  const last = indexes.at(-1) ?? 0;
+  if (start < 1 || last >= cells.length) return null;
+  const values = indexes.map((index) => cells[index] ?? cellOf("", row.line, 1));
+  const others = cells
+    .map((_, index) => index)
+    .filter((index) => index > last || (index > start && !indexes.includes(index)));
+  const extra = others.filter((index) => !header.roles.has(index));
+  if (extra.some((index) => isFigureText(cells[index]!.text))) return null;
+  const filled = values.filter((cell) => cell.text !== "");
+  if (
+    filled.length === 0 ||
+    !values.some((cell) => isFigureText(cell.text) || readFigure(cell.text).kind === "formula")
+  )
+    return null;
+  if (filled.length === 1 && values.length > 1) return null;
+  if (filled.filter((cell) => !isValueText(cell.text)).length * 2 > filled.length) return null;
+  return {
+    ok: true, label: joinLabel(cells.slice(0, start)), values, roles: rolesOf(row, header, start),
+    trailing: extra.map((index) => cells[index]!.text).filter(Boolean).join(" "), doubt: null, single: false,
+  }; // prettier-ignore
+}
+
+function rolesOf(row: Row, header: Header, first: number): ReadonlyMap<Role, string> {
+  const roles = new Map<Role, string>();
+  if (header.layout !== "grid") return roles;
+  for (const [index, role] of header.roles) {
+    const isFigure = index >= first && header.columns.some((column) => column.index === index);
+    if (!isFigure && row.cells[index]) roles.set(role, row.cells[index].text);
+  }
+  return roles;
+}
+
+const repeat = (cell: Cell, count: number): Cell[] => Array.from({ length: count }, () => cell);
+
+export const joinLabel = (cells: readonly Cell[]): string =>
+  cells
+    .map((cell) => cell.text.replace(/\n/g, " "))
+    .filter((text, index, all) => text !== "" && text !== all[index - 1])
+    .join(" ");
+
+function fitSpaced(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Fit | Misfit {
+  const count = header.columns.length;
+  const roles: ReadonlyMap<Role, string> = new Map();
+  const apart = fitApart(row, count, isFabric, isWidth);
+  if (apart) return { ...apart, roles };
+  const loose = looseRow(row, count, isFabric, isFabric ? isWidth : () => false);
+  if (loose) {
+    const { label, values, trailing, guessed } = loose;
+    return { ok: true, label, values, trailing, roles, doubt: guessed ? "joined" : null, single: false };
+  }
+  const placed = fitByPosition(row, header, isFabric, isWidth);
+  if (placed) return { ...placed, roles };
+  const one = isFabric && count > 1 ? looseRow(row, 1, false, isWidth) : null;
+  if (one?.values[0]) {
+    const { label, trailing } = one;
+    return { ok: true, label, values: repeat(one.values[0], count), trailing, roles, doubt: null, single: true };
+  }
+  return { ok: false, ...looseCount(row) };
+}
+
+type Plain = Omit<Fit, "roles">;
+
+/** Cells two or more spaces apart: the last `count` of them, when each holds one figure and the label none. */
+function fitApart(row: Row, count: number, isFabric: boolean, isWidth: IsWidth): Plain | null {
+  const { cells } = row;
+  let end = cells.length;
+  while (end > 0 && !isValueText(cells[end - 1]!.text)) end--;
+  const first = end - count;
+  if (first < 0 || cells.length - end > 2) return null;
+  const values = cells.slice(first, end);
+  const front = cells.slice(0, first);
+  if (!values.every((cell) => isValueText(cell.text))) return null;
+  const before = front.at(-1);
+  const isOther = before && isValueText(before.text) && !(isFabric && isWidth(before.text, values[0]!.text));
+  if (isOther || (isFabric && count > 1 && isWidth(values[0]!.text, values[1]!.text))) return null;
+  const trailing = joinLabel(cells.slice(end));
+  return { ok: true, label: joinLabel(front), values, trailing, doubt: null, single: false };
+}
+
+/**
+ * Fewer figures than sizes, in columns that line up: each figure belongs to the size it stands under. Only where all
+ * line up the same way and the last size has its figure, because a figure lost from the text pulls the rest to the left.
+ */
+function fitByPosition(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Plain | null {
+  const columns = header.columns;
+  if (row.layout !== "spaced" || header.layout !== "spaced" || columns.some(({ cell }) => cell.line !== header.line))
+    return null;
+  const { cells } = row;
+  let first = cells.length;
+  while (first > 0 && isFigureText(cells[first - 1]!.text)) first--;
+  while (isFabric && first < cells.length - 1 && isWidth(cells[first]!.text, cells[first + 1]!.text)) first++;
+  const figures = cells.slice(first);
+  if (figures.length < 2 || figures.length >= columns.length || first === 0) return null;
+  for (const edge of [(cell: Cell) => cell.column, endOf, (cell: Cell) => (cell.column + endOf(cell)) / 2]) {
+    const found = figures.map((cell) => columns.findIndex((column) => Math.abs(edge(column.cell) - edge(cell)) <= 1));
+    const isOrdered = found.every((column, index) => column >= 0 && (index === 0 || column > found[index - 1]!));
+    if (!isOrdered || found.at(-1) !== columns.length - 1) continue;
+    const values = columns.map(
+      (column, index) => figures[found.indexOf(index)] ?? cellOf("", row.line, column.cell.column),
+    );
+    return { ok: true, label: joinLabel(cells.slice(0, first)), values, trailing: "", doubt: "placed", single: false };
+  }
+  return null;
+}

@@ -1,0 +1,64 @@
+/** Fabric widths as they are printed: 44/45", 115 cm, 58-60 in (150 cm). */
+import { plainText } from "../../length";
+
+export interface PrintedWidths {
+  readonly in: number | null;
+  readonly cm: number | null;
+}
+
+/** Widths that cloth is sold in, for a bare number. Common practice, no source. */
+const BARE = new Set([35, 36, 39, 42, 43, 44, 45, 48, 50, 52, 54, 55, 56, 58, 59, 60, 62, 66, 72]);
+const isBareCm = (value: number): boolean => value >= 70 && value <= 320 && Number.isInteger(value);
+
+const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,2}|(?: |-)\d{1,2}\/\d{1,2})?)`;
+const PAIRED = String.raw`(?: ?(?:"|''|in\.?|inches|cm\.?)? ?(?:\/|-|\bto\b|\bor\b|\bbis\b|\bà\b) ?${NUMBER})?`;
+/** A number or a pair ("44/45") with its unit. */
+const WIDTH = new RegExp(
+  String.raw`(?<![\d/.,])${NUMBER}${PAIRED} ?("|''|inches\b|inch\b|ins?\b\.?|zoll\b|pouces\b|pulgadas\b|pollici\b|cali\b|cms?\b\.?|m\b)`,
+  "giu",
+);
+
+export interface WidthRead extends PrintedWidths {
+  /** The text with the widths taken out. */
+  readonly rest: string;
+}
+
+/**
+ * The widths that a label names. A pair is one cloth and reads as its larger number: 44/45 is 45, 35/36 is 36. Under
+ * 10 in or 25 cm it is the width of a trim, and counts too. Null when none is named.
+ *
+ * @example readWidths('44/45" (115 cm) with nap') //=> { in: 45, cm: 115, rest: "with nap" }
+ */
+export function readWidths(label: string): WidthRead | null {
+  if (label.length > 300) return null;
+  const text = plainText(label);
+  let [inch, centi]: [number | null, number | null] = [null, null];
+  const rest = text.replace(WIDTH, (whole, first: string, second: string | undefined, unit: string) => {
+    const plainUnit = unit.toLowerCase();
+    const value = Math.max(widthNumber(first), second === undefined ? 0 : widthNumber(second));
+    if (plainUnit === "m") {
+      if (value > 3.5 || value < 0.6) return whole;
+      centi ??= Math.round(value * 100);
+    } else if (plainUnit.startsWith("cm")) centi ??= value;
+    else inch ??= value;
+    return " ";
+  });
+  if (inch !== null || centi !== null)
+    return { in: inch, cm: centi, rest: rest.replace(/\( *\)|\[ *\]|\( *\/ *\)/g, " ").trim() };
+  const bare = /(?<![\d/.,])(\d{2,3})(?: ?[/-] ?(\d{2,3}))?(?![\d/.,])/.exec(text);
+  const value = bare ? Math.max(Number(bare[1]), Number(bare[2] ?? 0)) : 0;
+  const without = (): string => text.replace(bare![0], " ").trim();
+  if (BARE.has(value)) return { in: value, cm: null, rest: without() };
+  if (isBareCm(value)) return { in: null, cm: value, rest: without() };
+  return null;
+}
+
+function widthNumber(text: string): number {
+  const [whole = "0", top, bottom] = text.replace(",", ".").split(/[ /-]/);
+  return Number(whole) + (top && bottom ? Number(top) / Number(bottom) : 0);
+}
+
+/** Pairs of widths that are one cloth: a cm row under an inch row repeats it. Common practice, no source. */
+export function isSameCloth(inch: number, centi: number): boolean {
+  return Math.abs(inch * 2.54 - centi) <= 6;
+}

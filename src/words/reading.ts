@@ -1,0 +1,61 @@
+/** What is said about a cell or row of a pasted chart: what was found, and what was wanted. */
+
+const list = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+
+export const doubts = {
+  noChart: () =>
+    "No chart was found: nothing here has a row of sizes with figures under it. Copy the table with its sizes and try again.",
+  tooLong: (limit: string) =>
+    `This is too much for one paste (more than ${limit}). Copy only the part with the charts and paste that.`,
+  noSizes: (label: string) =>
+    `"${label}" has figures, but no row of sizes stands above it. Copy the sizes too, or type them above.`,
+  count: (label: string, found: number, wanted: number) =>
+    `"${label}" has ${found} ${found === 1 ? "figure" : "figures"} for ${wanted} ${wanted === 1 ? "size" : "sizes"}, so it was left out. Compare it with the pattern and add the row.`,
+  formulaLabel: (label: string) =>
+    `A label that starts with ${label.trim()[0]} can't go into a sheet, so this row was left out.`,
+  formulaFigure: (text: string) =>
+    `"${text}" is not a figure, so this cell was left empty. Type what the pattern prints.`,
+  unreadable: (text: string) =>
+    `"${text}" can't be read as a figure, so this cell was left empty. Type what the pattern prints.`,
+  negative: (text: string) => `A length can't be below zero, and this is ${text}.`,
+  noHeading: () =>
+    "No heading says whether these are body or finished measurements: they were taken as body measurements.",
+  unitFromNumbers: (unit: string) => `No unit is printed. From the size of the numbers these are ${unit}.`,
+  unitUnsure: (unit: string) =>
+    `No unit is printed, and the numbers would do as inches or centimetres. They were taken as ${unit}: please check.`,
+  unitDisagrees: (label: string, unit: string, other: string) =>
+    `"${label}" is headed ${unit}, but its numbers look like ${other}.`,
+  unknownPlace: (label: string) => `"${label}" is not a place known here. It keeps its own name and fits nothing else.`,
+  noLabel: () => "Figures without a label: it isn't known what they measure, so they were left out.",
+  outOfOrder: (figure: string, label: string) =>
+    `${figure} breaks the order of the sizes in "${label}". Compare it with the pattern.`,
+  offGrade: (figure: string, label: string) =>
+    `${figure} is off the steps of its neighbours in "${label}". Compare it with the pattern.`,
+  unitsApart: (figure: string, other: string) =>
+    `${figure} and ${other} are not the same length. Compare them with the pattern.`,
+  bodyLarger: (place: string, body: string, finished: string) =>
+    `The body's ${place} (${body}) is larger than the finished garment's (${finished}). That is right only for stretch fabric.`,
+  repeatedPlace: (place: string) => `${place} stands here twice in one table. Keep the right one.`,
+  equalSizes: (size: string) => `Two columns are called ${size}. Rename one, or the wrong column may answer.`,
+  joined: (label: string) =>
+    `The figures of "${label}" could be joined in more than one way. Compare them with the pattern.`,
+  placed: (label: string, sizes: readonly string[]) =>
+    `"${label}" has no figure under ${list(sizes)}: seen from where the others stand.`,
+  sizeRowCount: (found: number, wanted: number) =>
+    `This second row of sizes has ${found} for ${wanted} sizes, so it was left out.`,
+  sizesFromHeights: () => "No row of sizes was found: the heights were taken as the sizes.",
+  notALength: (label: string) => `"${label}" is not a length, so this row was left out.`,
+  unknownPart: (part: string) => `"${part}" was taken as the name of this part of the garment.`,
+  partCarried: (part: string) =>
+    `This row names no part. It follows a row for ${part} and was taken as main fabric: please check.`,
+  starUnknown: (stars: string) => `No note says what ${stars} means, so the nap isn't known.`,
+  single: (size: string) => `One figure for both sizes: taken for ${size} too.`,
+  dittoUnsure: () => "It isn't sure which figure these ditto marks repeat. Compare the cell with the pattern.",
+  kindGuessed: (kind: string) => `No heading says that measurements begin here: taken as ${kind} measurements.`,
+  unreadRow: (text: string) => `"${text}" looks like a row of the chart, but can't be read, so it was left out.`,
+  shortSize: (size: string, found: number, wanted: number) =>
+    `Size ${size} has ${found} figures for ${wanted} columns, so it was left out. Compare it with the pattern.`,
+  converted: (from: string, to: string) => `These amounts are printed in ${from} and were turned into ${to}.`,
+  noSizesFabric: () => "",
+} as const;
