@@ -26,10 +26,12 @@ export function argument(parameter: Parameter, value: BaseValueObject | undefine
   const cell = (item: Item) => plain(item, { ...rules, keepErrors });
   const checked = (item: Item) => ofType(parameter, cell(item));
   if (parameter.dimensionality !== "matrix") return checked(isArray(value) ? value.get(0, 0) : value);
-  return isArray(value) ? value.getArrayValue().map((row) => Array.from(row, checked)) : [[checked(value)]];
+  return isArray(value)
+    ? value.getArrayValue().map((row) => Array.from(row, (item) => checked(item as Item)))
+    : [[checked(value)]];
 }
 
-type Item = BaseValueObject | null | undefined | void;
+type Item = BaseValueObject | null | undefined;
 interface ArrayValue {
   getArrayValue(): Item[][];
   get(row: number, column: number): Item;

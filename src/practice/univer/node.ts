@@ -29,6 +29,8 @@ const FACADES = [
 /** Univer throws when it is disposed while an edit is still on its way; the longest of its timers takes a second. */
 const LAST_TIMER = 1100;
 
+let booksOpened = 0;
+
 export function startHeadless(functions?: SheetFunctions, snapshot: Partial<IWorkbookData> = EMPTY_BOOK): HeadlessBook {
   const core = require("@univerjs/core");
   const locales = { [core.LocaleType.EN_US]: {} };
@@ -48,7 +50,10 @@ export function startHeadless(functions?: SheetFunctions, snapshot: Partial<IWor
   for (const name of FACADES) require(`@univerjs/${name}/lib/facade`);
   const api = require("@univerjs/core/lib/facade").FUniver.newAPI(univer);
   const handles: UniverHandles = { univer, api, engine, core };
-  const book = new UniverBook(handles, api.createWorkbook(structuredClone(snapshot)));
+  // Univer changes the snapshot it is given, and keeps parsed formulas, with the functions they call, by the
+  // workbook's id and for the whole process: each book gets a copy and an id of its own.
+  const copy = { ...structuredClone(snapshot), id: `book-${++booksOpened}` };
+  const book = new UniverBook(handles, api.createWorkbook(copy));
   return {
     ...handles,
     book,
