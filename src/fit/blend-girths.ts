@@ -20,6 +20,8 @@ export interface BlendGirth {
   readonly reason: BlendReason;
   /** Whether the garment is judged by this place. */
   readonly governs: boolean;
+  /** Whether it has to fit there: a governing place, or the waist of what hangs from it. */
+  readonly close: boolean;
   /** Girth still wanted beyond the printed line, signed; 0 between the lines. */
   readonly beyond: number;
   /** Change in girth of the printed lines from the frame size, beyond included; null where no figure is printed. */
@@ -34,8 +36,8 @@ export interface BlendGirth {
 /**
  * The size at each girth, from the top of the body down. What sets the frame keeps the frame size, and so do neck,
  * shoulders, cross back and high bust. By finished measurements a place larger than the frame gets the first size with
- * its least ease; a place smaller than the frame its own size by the body (only where the garment is judged by it: a
- * roomy design keeps its look), but never less than the least ease. Without them each place gets its closest size.
+ * its least ease; a place smaller than the frame its own size by the body, but never less than the least ease, and only
+ * where the garment has to fit: a roomy design keeps its look. Without them each place gets its closest size.
  */
 export function blendGirths(fitting: Fitting, body: Body, judgement: Judgement): Result<readonly BlendGirth[]> {
   const { chart, garment } = fitting;
@@ -48,12 +50,23 @@ export function blendGirths(fitting: Fitting, body: Body, judgement: Judgement):
     const measure = measureOf(body, place, chart.unit);
     if (!measure.ok) return measure;
     const governs = governed.includes(place);
+    const close =
+      governs || (place === "waist" && !garment.girths.includes("bust") && !garment.girths.includes("chest"));
     if (measure.value === undefined) {
       if (FRAME_PLACES.includes(place) || insteadOf(place, body)) continue;
-      girths.push({ place, index: null, measure: null, reason: "not measured", governs, beyond: 0, change: null });
+      girths.push({
+        place,
+        index: null,
+        measure: null,
+        reason: "not measured",
+        governs,
+        close,
+        beyond: 0,
+        change: null,
+      });
       continue;
     }
-    const girth = girthAt(fitting, body, judgement, { place, measure: measure.value, governs });
+    const girth = girthAt(fitting, body, judgement, { place, measure: measure.value, governs, close });
     if (!girth.ok) return girth;
     girths.push(girth.value);
   }
@@ -68,6 +81,7 @@ interface At {
   readonly place: Place;
   readonly measure: number;
   readonly governs: boolean;
+  readonly close: boolean;
 }
 
 function girthAt(fitting: Fitting, body: Body, { frame }: Judgement, at: At): Result<BlendGirth> {
@@ -101,7 +115,7 @@ function byEase(
   girth: At & { readonly least: LeastEase; readonly beyond: number },
 ): Result<BlendGirth> {
   const last = fitting.chart.sizes.length - 1;
-  const start = byBody < frame && girth.governs ? byBody : frame;
+  const start = byBody < frame && girth.close ? byBody : frame;
   for (let index = start; index <= last; index++) {
     const figure = fitting.finished!.at(girth.place, index);
     if (!figure.ok) return figure;

@@ -1,13 +1,14 @@
 import { convert } from "../length/length";
 import { TOLERANCE } from "../length/round-up";
+import { capital } from "../chart/cell";
 import { placeName } from "../chart/places";
 import type { Body } from "../chart/model";
 import type { BlendGirth } from "./blend-girths";
 import { edgesAt } from "./edges";
-import type { Fitting } from "./fitting";
+import { betweenSizes, type Fitting } from "./fitting";
 import type { Judgement } from "./judge";
-import { spoken } from "./lengths";
-import { settingLength } from "./settings";
+import { easeOf, spoken } from "./lengths";
+import { settingLength, type BetweenSizes } from "./settings";
 
 /** A note for each girth: the line to draw, the rule, and what lies beyond the outermost size. */
 export function girthNotes(
@@ -20,7 +21,11 @@ export function girthNotes(
     const above = girths
       .filter(({ index, reason }, other) => other < at && index !== null && reason !== "frame place")
       .at(-1);
-    const parts = [line(fitting, above, girth), rule(fitting, judgement, girth), beyondNote(fitting, body, girth)];
+    const parts = [
+      line(fitting, above, girth),
+      rule(fitting, body, judgement, girth),
+      beyondNote(fitting, body, girth),
+    ];
     return parts.filter((part) => part !== "").join(" ");
   });
 }
@@ -34,23 +39,31 @@ function line({ chart }: Fitting, above: BlendGirth | undefined, girth: BlendGir
   return `Draw the line from ${size(above.index!)} at the ${placeName(above.place)} to ${size(girth.index)} at the ${placeName(girth.place)}.`;
 }
 
+const BETWEEN: Readonly<Record<BetweenSizes, string>> = {
+  closest: "the closest size",
+  larger: "the larger of two sizes, as your settings say",
+  smaller: "the smaller of two sizes, as your settings say",
+};
 const EASE_OF = {
   default: "our least ease",
   settings: "your own least ease",
   "my garment": "the ease of a garment that fits",
 };
 
-function rule(fitting: Fitting, { frame }: Judgement, girth: BlendGirth): string {
+function rule(fitting: Fitting, body: Body, { frame }: Judgement, girth: BlendGirth): string {
+  const between = betweenSizes(fitting, girth.place, body.name);
   const { chart, unit, garment } = fitting;
   const own = girth.byBody === undefined ? "" : chart.sizes[girth.byBody]!;
   const differs = girth.byBody !== undefined && girth.byBody !== girth.index;
   const wanted = girth.least && `${spoken(girth.least.value, unit)} wanted, ${EASE_OF[girth.least.from]}`;
-  const has = girth.ease === undefined ? "" : `${spoken(girth.ease, unit)} of ease`;
+  const has = girth.ease === undefined ? "" : easeOf(girth.ease, unit);
   switch (girth.reason) {
     case "not measured":
       return `The ${placeName(girth.place)} isn't measured: it is not blended.`;
     case "frame":
-      return differs ? `Stays in the frame size; by itself it is a ${own}.` : "Sets the frame size: the closest size.";
+      return differs
+        ? `Stays in the frame size; by itself it is a ${own}.`
+        : `Sets the frame size: ${BETWEEN[between]}.`;
     case "frame place":
       return differs
         ? `Frame place, never blended; by itself it is a ${own}: alter it in the frame size.`
@@ -64,7 +77,7 @@ function rule(fitting: Fitting, { frame }: Judgement, girth: BlendGirth): string
         ? `No size has the ease wanted (${wanted}).`
         : `First size with enough: ${has} (${wanted}).`;
     case "closest":
-      return `Closest size by the body chart${girth.governs ? "" : `: a ${garment.name} isn't judged by it, blend only where it is close or reaches so far`}.`;
+      return `${capital(BETWEEN[between])} by the body chart${girth.close ? "" : `: a ${garment.name} isn't judged by it, blend only where it is close or reaches so far`}.`;
   }
 }
 

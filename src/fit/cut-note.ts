@@ -1,15 +1,16 @@
-import { convert } from "../length/length";
-import { TOLERANCE } from "../length/round-up";
+import { sameFigure, TOLERANCE } from "../length/round-up";
 import { placeName } from "../chart/places";
 import { answer, type Result } from "../problem";
-import type { Body, Chart, Place } from "../chart/model";
+import type { Body, Chart } from "../chart/model";
 import { blendGirths, type BlendGirth } from "./blend-girths";
-import { FRAME_PLACES, LENGTHS } from "./body-order";
+import { FRAME_PLACES } from "./body-order";
+import { ruleWords, uncheckedWords, type Decided } from "./cut-note-limits";
 import { figureTypeNote } from "./figure-type";
-import { fitting, type Fitting, type FitOptions } from "./fitting";
-import { judge, type Judgement, type JudgedPlace } from "./judge";
-import { spoken } from "./lengths";
+import { fitting, leastAt, type Fitting, type FitOptions } from "./fitting";
+import { judge, type JudgedPlace } from "./judge";
+import { easeOf, spoken } from "./lengths";
 import { listed } from "./listed";
+import { bodyFigure } from "./measures";
 
 /**
  * The sentences that go with `cutSize`: the blend first where the places differ, then the one size and why, what was
@@ -33,20 +34,22 @@ export function noteCutter(
   return answer((body) => {
     const judged = judge(ready.value, body);
     if (!judged.ok) return judged;
+    if (!judged.value.cut.ok) return judged.value.cut;
+    const cut = judged.value.cut.value;
     const girths = blendGirths(ready.value, body, judged.value);
-    return girths.ok ? answer(noteOf(ready.value, body, judged.value, girths.value)) : girths;
+    return girths.ok ? answer(noteOf(ready.value, body, { ...judged.value, cut }, girths.value)) : girths;
   });
 }
 
-function noteOf(fitting: Fitting, body: Body, judgement: Judgement, girths: readonly BlendGirth[]): string {
+function noteOf(fitting: Fitting, body: Body, judgement: Decided, girths: readonly BlendGirth[]): string {
   const first = blendWords(fitting, girths);
   const parts = [
     first,
     `${first === "" ? "Cut" : "In one piece cut"} ${cutWords(fitting, judgement)}`,
-    bustWords(fitting, judgement),
+    bustWords(fitting, body, judgement),
     uncheckedWords(fitting, judgement, girths),
-    ruleWords(fitting, judgement),
-    figureTypeNote(fitting.chart, body, judgement.frame.index),
+    ruleWords(fitting, body, judgement),
+    fitting.garment.girths.includes("bust") ? figureTypeNote(fitting.chart, body, judgement.frame.index) : "",
   ];
   return parts.filter((part) => part !== "").join(" ");
 }
@@ -54,7 +57,7 @@ function noteOf(fitting: Fitting, body: Body, judgement: Judgement, girths: read
 /** The blend, where the places that this garment is judged by want different sizes. */
 function blendWords({ chart }: Fitting, girths: readonly BlendGirth[]): string {
   const counted = girths.filter(
-    (girth) => girth.index !== null && (girth.governs || girth.least) && !FRAME_PLACES.includes(girth.place),
+    (girth) => girth.index !== null && (girth.close || girth.least) && !FRAME_PLACES.includes(girth.place),
   );
   const used = [...new Set(counted.map(({ index }) => index!))];
   if (used.length < 2 && !counted.some(({ beyond }) => beyond !== 0)) return "";
@@ -68,7 +71,7 @@ function blendWords({ chart }: Fitting, girths: readonly BlendGirth[]): string {
   return `A blend fits better: ${listed(groups)}.`;
 }
 
-function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Judgement): string {
+function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Decided): string {
   const { chart, unit } = fitting;
   const size = (index: number) => chart.sizes[index]!;
   const by = frame.place === "highBust" ? "high bust" : placeName(frame.place);
@@ -88,85 +91,40 @@ function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Judgemen
 
   function easeWords({ finished }: Fitting, { place, measure }: JudgedPlace, index: number): string {
     const figure = finished!.at(place, index);
-    const ease = figure.ok ? spoken(figure.value - measure, unit) : "some";
-    return `${ease} at the ${placeName(place)}`;
+    // The size was chosen by these very figures, so they are there.
+    const ease = figure.ok ? figure.value - measure : 0;
+    return `${easeOf(ease, unit).replace(/ of ease$/, "")} at the ${placeName(place)}`;
   }
 }
 
-function bustWords({ unit }: Fitting, { frame: { bust } }: Judgement): string {
+/** The adjustment in the frame size, in the size to cut where that is another, and the ease the bust then has. */
+function bustWords(fitting: Fitting, body: Body, { frame, cut, places }: Decided): string {
+  const { chart, unit, finished } = fitting;
+  const { bust } = frame;
   if (!bust) return "";
   if (bust.decidedBy === "bust") return bust.note;
-  if (bust.adjustment === 0) return "The bust needs no adjustment.";
-  const kind = bust.adjustment > 0 ? "full-bust" : "small-bust";
-  return `It wants a ${kind} adjustment of ${spoken(Math.abs(bust.adjustment), unit)}, ${spoken(Math.abs(bust.half), unit)} on the half front piece; the bust then has the pattern's own ease.`;
-}
-
-/** What the answer doesn't know. */
-function uncheckedWords(fitting: Fitting, judgement: Judgement, girths: readonly BlendGirth[]): string {
-  const { garment, finished, unit, chart } = fitting;
-  const sentences: string[] = [];
-  const names = (places: readonly Place[]) => listed(places.map((place) => `the ${placeName(place)}`));
-  const begin = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-  if (judgement.unprinted.length > 0)
-    sentences.push(
-      `${begin(names(judgement.unprinted))} ${judgement.unprinted.length > 1 ? "are" : "is"} not checked: the chart doesn't print ${judgement.unprinted.length > 1 ? "them" : "it"}.`,
-    );
-  if (!judgement.byFinished)
-    sentences.push(
-      finished
-        ? "The finished measurements print none of the places that decide, so the ease isn't checked."
-        : "Without finished measurements the ease isn't checked.",
-    );
-  const nothing = judgement.places.filter(({ by, place }) => by === "nothing" && !finished?.has(place));
-  for (const { place, byBody } of nothing) {
-    const own =
-      typeof byBody === "number" ? `; by the body chart it is a ${chart.sizes[byBody]!}` : "; it is off the body chart";
-    sentences.push(`The ${placeName(place)} is not checked: the finished measurements don't print it${own}.`);
-  }
-  const noLeast = judgement.places.filter(({ by, place }) => by === "nothing" && finished?.has(place));
-  if (noLeast.length > 0)
-    sentences.push(
-      garment.cloth === "knit"
-        ? "Nothing is asked of a knit: the size is the pattern's own, so measure how far the cloth stretches."
-        : `No least ease is known at ${names(noLeast.map(({ place }) => place))}, so it isn't checked.`,
-    );
-  const others = girths.filter(
-    ({ governs, place, reason }) =>
-      !governs && !FRAME_PLACES.includes(place) && !LENGTHS.includes(place) && reason !== "frame",
+  const sentences = [`In size ${bust.size} ${adjustmentWords(bust.adjustment, unit)}.`];
+  const measure = places.find(({ place }) => place === "bust")?.measure ?? 0;
+  const patternBust = bodyFigure(chart, "bust", cut);
+  if (!patternBust.ok) return sentences[0]!;
+  if (cut !== frame.index)
+    sentences.push(`In size ${chart.sizes[cut]!} ${adjustmentWords(measure - patternBust.value, unit)}.`);
+  const figure = finished?.has("bust") ? finished.at("bust", cut) : undefined;
+  if (!figure?.ok) return sentences.join(" ");
+  const ease = figure.value - patternBust.value;
+  const least = leastAt(fitting, "bust", measure, body.name);
+  const lacking = least.ok && least.value ? least.value.value - ease : 0;
+  sentences.push(
+    lacking > TOLERANCE
+      ? `After it the bust has the pattern's own ${easeOf(ease, unit)}, ${spoken(lacking, unit)} below the least: make the adjustment so much larger.`
+      : `After it the bust has the pattern's own ${easeOf(ease, unit)}.`,
   );
-  const unknown = others.filter(({ ease }) => ease === undefined).map(({ place }) => place);
-  if (unknown.length > 0) sentences.push(`${begin(names(unknown))} ${unknown.length > 1 ? "are" : "is"} not checked.`);
-  for (const { place, measure, least } of others) {
-    if (!finished?.has(place) || measure === null) continue;
-    const figure = finished.at(place, judgement.cut);
-    if (!figure.ok) continue;
-    const ease = figure.value - measure;
-    const tight = least && ease < least.value - TOLERANCE;
-    sentences.push(
-      `The ${placeName(place)} has ${ease < 0 ? `${spoken(-ease, unit)} less than the body` : `${spoken(ease, unit)} of ease`}${tight ? `, where ${spoken(least.value, unit)} are wanted: blend there` : ""}.`,
-    );
-  }
-  const views = finished && judgement.places.flatMap(({ place }) => finished.views(place));
-  if (views && views.length > 0) sentences.push(`The closest of views ${listed([...new Set(views)])} counts.`);
   return sentences.join(" ");
 }
 
-/** The rules that others would have otherwise. */
-function ruleWords({ garment, unit }: Fitting, { places, frame }: Judgement): string {
-  const sentences: string[] = [];
-  if (
-    frame.bust === undefined &&
-    places.some(({ by, least, place }) => place === "bust" && by === "finished" && least!.from === "default")
-  ) {
-    const [own, from, to] = [2.5, 1.5, 4].map((value) => convert(value, "in", unit ?? "in"));
-    sentences.push(
-      `The least ease at the bust is ours, ${spoken(own!, unit)}; published ones run from ${spoken(from!, null)} to ${spoken(to!, unit)}.`,
-    );
-  }
-  if (!garment.ownEase && places.some(({ least }) => least?.from === "default"))
-    sentences.push(`A ${garment.name} has no least ease of its own in print; that of a dress is used.`);
-  if (garment.bands === "skirt" && garment.frame[0] === "hip" && frame.place === "hip")
-    sentences.push("By the hip, as most books say; some go by the waist.");
-  sentences.push("Between two sizes the closest is taken, and of two as close the larger.");
-  return sentences.join(" ");
+function adjustmentWords(adjustment: number, unit: Fitting["unit"]): string {
+  if (sameFigure(adjustment, 0)) return "the bust needs no adjustment";
+  const kind = adjustment > 0 ? "full-bust" : "small-bust";
+  const whole = Math.abs(adjustment);
+  return `it wants a ${kind} adjustment of ${spoken(whole, unit)}, ${spoken(whole / 2, unit)} on the half front piece`;
 }

@@ -47,6 +47,7 @@ export function sizeCutter(
   return answer((body) => {
     const judged = judge(ready.value, body);
     if (!judged.ok) return judged;
-    return answer({ size: sizes[judged.value.cut]!, frame: sizes[judged.value.frame.index]! });
+    const { cut, frame } = judged.value;
+    return cut.ok ? answer({ size: sizes[cut.value]!, frame: sizes[frame.index]! }) : cut;
   });
 }

@@ -118,5 +118,7 @@ function partsWords(
   unit: Fitting["unit"],
 ): string {
   const words = design < -TOLERANCE ? `${spoken(-design, unit)} less by design` : `${spoken(design, unit)} by design`;
-  return `${spoken(wearing, unit)} to move, ${words}; least ease ${spoken(least.value, unit)}, ${FROM[least.from]}.`;
+  const room =
+    wearing < -TOLERANCE ? `${spoken(-wearing, unit)} short of room to move` : `${spoken(wearing, unit)} to move`;
+  return `${room}, ${words}; least ease ${spoken(least.value, unit)}, ${FROM[least.from]}.`;
 }

@@ -1,13 +1,12 @@
 import { clean, TOLERANCE } from "../length/round-up";
 import { placeName } from "../chart/places";
-import { answer, type Result } from "../problem";
+import { answer, type Problem, type Result } from "../problem";
 import type { Body, BodyUnit, Chart, Place } from "../chart/model";
 import { blendGirths, type BlendGirth } from "./blend-girths";
 import { termOf } from "./fit-term";
 import { fitting, type Fitting, type FitOptions } from "./fitting";
 import { judge } from "./judge";
-import { spoken } from "./lengths";
-import { listed } from "./listed";
+import { easeOf, spoken } from "./lengths";
 import { isPrinted, rowsOf } from "./measures";
 import { isSpan } from "../chart/model";
 
@@ -50,7 +49,9 @@ export interface FitPicture {
   readonly low: number;
   readonly high: number;
   readonly frame: string;
-  readonly cut: string;
+  /** The size to cut in one piece; null where none will do, and then why. */
+  readonly cut: string | null;
+  readonly whyNot: Problem | null;
   readonly places: readonly PicturePlace[];
   /** The whole picture in words. */
   readonly description: string;
@@ -58,7 +59,7 @@ export interface FitPicture {
 
 /**
  * The numbers of the picture of one body on one chart: at each place the sizes as bands, the body's measure, the frame
- * size and the blend line, the ease and its word. Refuses what `cutSize` refuses.
+ * size and the blend line, the ease and its word. Refuses what `blend` refuses.
  *
  * A band goes from half way to the size below to half way to the size above; the first and the last are as wide outside
  * as inside. Printed ranges are bands as printed.
@@ -71,7 +72,8 @@ export function fitPicture(printed: Chart, body: Body, garment: string, options:
   if (!judged.ok) return judged;
   const girths = blendGirths(ready.value, body, judged.value);
   if (!girths.ok) return girths;
-  const { cut, frame } = judged.value;
+  const { frame } = judged.value;
+  const cut = judged.value.cut.ok ? judged.value.cut.value : null;
   const places: PicturePlace[] = [];
   for (const girth of girths.value) {
     if (girth.index === null) continue;
@@ -83,7 +85,9 @@ export function fitPicture(printed: Chart, body: Body, garment: string, options:
     measure,
     blendAt,
   ]);
-  const [frameSize, cutSize] = [chart.sizes[frame.index]!, chart.sizes[cut]!];
+  const frameSize = chart.sizes[frame.index]!;
+  const cutSize = cut === null ? null : chart.sizes[cut]!;
+  const inOnePiece = cutSize === null ? "no size will do in one piece" : `size to cut in one piece ${cutSize}`;
   return answer({
     unit: chart.unit,
     sizes: chart.sizes,
@@ -91,8 +95,9 @@ export function fitPicture(printed: Chart, body: Body, garment: string, options:
     high: Math.max(...figures),
     frame: frameSize,
     cut: cutSize,
+    whyNot: judged.value.cut.ok ? null : judged.value.cut.problem,
     places,
-    description: `Frame size ${frameSize}, size to cut in one piece ${cutSize}. ${places.map(({ words }) => words).join(" ")}`,
+    description: `Frame size ${frameSize}, ${inOnePiece}. ${places.map(({ words }) => words).join(" ")}`,
   });
 }
 
@@ -100,7 +105,7 @@ function picturePlace(
   fitting: Fitting,
   body: Body,
   girth: BlendGirth,
-  { cut, frame }: { readonly cut: number; readonly frame: number },
+  { cut, frame }: { readonly cut: number | null; readonly frame: number },
 ): PicturePlace | undefined {
   const { chart, garment, settings, finished, unit } = fitting;
   const bands = bandsAt(chart, girth.place);
@@ -108,8 +113,8 @@ function picturePlace(
   const at = bandOf(girth.index!);
   if (!at) return undefined;
   const adjusted = girth.reason === "bust adjustment";
-  const figure = finished?.has(girth.place) ? finished.at(girth.place, cut) : undefined;
-  const measure = adjusted ? (bandOf(cut)?.at ?? girth.measure!) : girth.measure!;
+  const figure = cut !== null && finished?.has(girth.place) ? finished.at(girth.place, cut) : undefined;
+  const measure = adjusted && cut !== null ? (bandOf(cut)?.at ?? girth.measure!) : girth.measure!;
   const ease = figure?.ok ? clean(figure.value - measure) + 0 : null;
   const term =
     ease === null ? undefined : termOf(ease, garment, girth.place, { unit: unit ?? "in", settings, person: body.name });
@@ -133,8 +138,7 @@ function picturePlace(
   function placeWords(): string {
     const cuts = `${name.charAt(0).toUpperCase()}${name.slice(1)} ${spoken(girth.measure!, unit)}: size ${chart.sizes[girth.index!]!}`;
     if (ease === null) return `${cuts}.`;
-    const much = ease < 0 ? `${spoken(-ease, unit)} less than the body` : `${spoken(ease, unit)} of ease`;
-    return `${cuts}; in size ${chart.sizes[cut]!} ${listed([much, ...(word === "" ? [] : [word])], "which is")}.`;
+    return `${cuts}; in size ${chart.sizes[cut!]!} ${easeOf(ease, unit)}${word === "" ? "" : `, which is ${word}`}.`;
   }
 }
 

@@ -22,7 +22,8 @@ export interface JudgedPlace {
 /** One body on one chart: the frame size, the size to cut, and what was looked at. */
 export interface Judgement {
   readonly frame: Frame;
-  readonly cut: number;
+  /** The size to cut in one piece, or why no size will do; a blend may still. */
+  readonly cut: Result<number>;
   readonly places: readonly JudgedPlace[];
   /** Governing places that the chart doesn't print. */
   readonly unprinted: readonly Place[];
@@ -40,7 +41,7 @@ export function judge(fitting: Fitting, body: Body): Result<Judgement> {
   const adjusted = (place: Place) => place === "bust" && frame.value.bust?.decidedBy === "highBust";
   const byFinished = found.some(({ place }) => fitting.finished?.has(place));
   const places: JudgedPlace[] = [];
-  let cut = frame.value.index;
+  let largest: Result<number> = answer(frame.value.index);
   for (const { place, measure } of found) {
     const byBody = sizeOf(fitting, body, place, measure);
     if (!byBody.ok && !offChart(byBody.problem)) return byBody;
@@ -48,8 +49,8 @@ export function judge(fitting: Fitting, body: Body): Result<Judgement> {
     if (adjusted(place)) {
       places.push({ ...common, by: "adjustment" });
     } else if (!byFinished) {
-      if (!byBody.ok) return byBody;
-      cut = Math.max(cut, byBody.value);
+      if (!byBody.ok) largest = byBody;
+      else if (largest.ok) largest = answer(Math.max(largest.value, byBody.value));
       places.push({ ...common, by: "body" });
     } else {
       const least = fitting.finished!.has(place) ? leastAt(fitting, place, measure, body.name) : answer(undefined);
@@ -57,8 +58,8 @@ export function judge(fitting: Fitting, body: Body): Result<Judgement> {
       places.push(least.value ? { ...common, by: "finished", least: least.value } : { ...common, by: "nothing" });
     }
   }
-  const size = byFinished ? stepUp(fitting, places, cut) : answer(cut);
-  return size.ok ? answer({ frame: frame.value, cut: size.value, places, unprinted, byFinished }) : size;
+  const cut = byFinished ? stepUp(fitting, places, frame.value.index) : largest;
+  return answer({ frame: frame.value, cut, places, unprinted, byFinished });
 }
 
 export const offChart = ({ code }: Problem): boolean => code === "aboveChart" || code === "belowChart";

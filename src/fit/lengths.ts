@@ -19,3 +19,10 @@ export function spoken(value: number, unit: BodyUnit | null): string {
   const single = number === "1" || (number.includes("/") && !number.includes(" "));
   return `${number} ${single ? one : many}`;
 }
+
+/** Ease as one says it: "2 inches of ease", "no ease", "1 inch less than the body". */
+export function easeOf(ease: number, unit: BodyUnit | null): string {
+  const plain = clean(ease);
+  if (plain < 0) return `${spoken(-plain, unit)} less than the body`;
+  return plain === 0 ? "no ease" : `${spoken(plain, unit)} of ease`;
+}
