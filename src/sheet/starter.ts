@@ -1,4 +1,5 @@
-import type { ChartReading, ChartTable } from "../chart/model";
+import type { ChartTable } from "../chart/model";
+import { readCharts } from "../chart/read-charts";
 import { indexPlan } from "./chart-index";
 import { chartSheet } from "./chart-sheet";
 import type { CellBlock, SheetPlan, WorkbookPlan } from "./plan";
@@ -88,7 +89,7 @@ export interface StarterChart {
 }
 
 /** The starter's charts, read from what somebody would paste. @throws RangeError when one of them has an error in it */
-export function starterCharts(readCharts: (pasted: string) => ChartReading): StarterChart[] {
+export function starterCharts(): StarterChart[] {
   return starterPatterns.map(({ name, pasted }) => {
     const { tables, issues } = readCharts(pasted);
     const wrong = issues.find(({ severity }) => severity === "error");
@@ -102,10 +103,10 @@ export function starterCharts(readCharts: (pasted: string) => ChartReading): Sta
  * people, six patterns in inches and centimetres, twelve projects, eight stash pieces; every figure that follows from
  * another is a formula.
  *
- * @example starterWorkbook(readCharts).flatMap(({ sheets = [] }) => sheets).map(({ sheet }) => sheet)[0] //=> "Start here"
+ * @example starterWorkbook().flatMap(({ sheets = [] }) => sheets).map(({ sheet }) => sheet)[0] //=> "Start here"
  */
-export function starterWorkbook(readCharts: (pasted: string) => ChartReading): WorkbookPlan[] {
-  const charts = starterCharts(readCharts);
+export function starterWorkbook(): WorkbookPlan[] {
+  const charts = starterCharts();
   const taken: string[] = [];
   const sheets = charts.map(({ name, tables }) => {
     const made = chartSheet(name, tables, taken);
@@ -154,5 +155,4 @@ export function starterWorkbook(readCharts: (pasted: string) => ChartReading): W
 }
 
 /** Every sheet of the starter workbook, in the order of its tabs. */
-export const starterSheets = (readCharts: (pasted: string) => ChartReading): SheetPlan[] =>
-  starterWorkbook(readCharts).flatMap(({ sheets = [] }) => sheets);
+export const starterSheets = (): SheetPlan[] => starterWorkbook().flatMap(({ sheets = [] }) => sheets);

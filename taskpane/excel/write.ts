@@ -1,12 +1,13 @@
-import type {
-  CellBlock,
-  CellStyle,
-  Emphasis,
-  PlannedCell,
-  PlannedColumn,
-  SheetPlan,
-  TablePlan,
-  Validation,
+import {
+  isFormula,
+  type CellBlock,
+  type CellStyle,
+  type Emphasis,
+  type PlannedCell,
+  type PlannedColumn,
+  type SheetPlan,
+  type TablePlan,
+  type Validation,
 } from "../../src/index";
 import { columnWidths, holds, numberFormat, points, slices, tableCells, written, type CellValue } from "./cells";
 import { refused } from "./refusal";
@@ -97,19 +98,23 @@ export async function writeBlock(sheet: Excel.Worksheet, block: CellBlock, ours:
   return check;
 }
 
+/** Formulas come last: [@…] means nothing to Excel before the cells are a table's. */
 async function writeTable(sheet: Excel.Worksheet, plan: TablePlan): Promise<Check> {
   const cells = tableCells(plan);
-  const check = await writeCells(sheet, plan.row, plan.column, cells, (r, c) =>
+  const plain = cells.map((line) => line.map((cell) => (isFormula(cell) ? null : cell)));
+  const { range } = await writeCells(sheet, plan.row, plan.column, plain, (r, c) =>
     r === 0 ? "text" : plan.columns[c]!.format,
   );
-  const table = sheet.tables.add(check.range, true);
+  const table = sheet.tables.add(range, true);
   table.name = plan.name;
   table.style = "TableStyleLight15";
-  plan.columns.forEach((column, index) => {
+  for (const [index, column] of plan.columns.entries()) {
     const at = plan.column + index;
+    const body = plan.rows.map((line) => [line[index] ?? null]);
+    if (body.some(([cell]) => isFormula(cell!))) await writeCells(sheet, plan.row + 1, at, body, () => column.format);
     dressColumn(sheet, column, plan.row, at, Math.max(1, plan.rows.length));
-  });
-  return check;
+  }
+  return { range, cells };
 }
 
 /** What a column has besides its cells: a note on its heading, what may be typed, its conditional colour. */
@@ -123,7 +128,11 @@ export function dressColumn(
   const heading = sheet.getRangeByIndexes(headingRow, at, 1, 1);
   const body = sheet.getRangeByIndexes(headingRow + 1, at, rows, 1);
   if (column.note) sheet.context.workbook.comments.add(heading, column.note);
-  if (column.validation) body.dataValidation.rule = validationRule(column.validation);
+  if (column.validation) {
+    body.dataValidation.rule = validationRule(column.validation);
+    if ("list" in column.validation && column.validation.open)
+      body.dataValidation.errorAlert = { showAlert: false, message: "", style: "Information", title: "" };
+  }
   if (column.emphasis) {
     const colour = body.conditionalFormats.add("Custom").custom;
     colour.rule.formula = column.emphasis.formula;
