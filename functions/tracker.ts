@@ -16,7 +16,7 @@ import { cellsOf, isGiven, lookUp, plan, type AnswerCell } from "./cells";
 
 /**
  * What a pattern or a fabric costs today: the price less its percentage, or the sale price, whichever is lower, in whole cents.
- * @customfunction SALEPRICE SalePrice
+ * @customfunction SALEPRICE SALEPRICE
  * @param price The full price.
  * @param [percentOff] What is taken off, as a percentage such as 40%.
  * @param [salePrice] The price on offer.
@@ -33,7 +33,7 @@ const plain = (cell: Cell): string | number | boolean | null => (isErrorCell(cel
 
 /**
  * Says whether a pattern's design details include those wanted, for use in FILTER over a wish list.
- * @customfunction HASDETAILS HasDetails
+ * @customfunction HASDETAILS HASDETAILS
  * @param details The pattern's details, with commas, semicolons or line ends between them.
  * @param wanted The details wanted, written the same way; each is found as whole words inside one of the pattern's details.
  * @param [all] TRUE when every wanted detail must be there; left out, one of them is enough.
@@ -58,7 +58,7 @@ function readWords(cell: Cell, wanted: string): Result<string> {
 
 /**
  * Lists what to buy for which project: fabric, width, needed, the stash piece it is cut from, to buy, cost and a note.
- * @customfunction SHOPLIST ShopList
+ * @customfunction SHOPLIST SHOPLIST
  * @param projects The projects with their headings: Fabric, Needed and, where there are any, Project, Person, Width, Unit, To buy, Price and Status.
  * @param [stash] The fabric at home with its headings, a piece a row: Piece, Fabric, Width, Length, Unit.
  * @returns A row for each project; rows that can't be counted stand last with the reason.

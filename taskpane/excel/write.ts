@@ -75,8 +75,9 @@ function setAll(range: Excel.Range, format: string): void {
 /** Makes a sheet that is not there yet. */
 export async function writeSheet(sheet: Excel.Worksheet, plan: SheetPlan): Promise<Check[]> {
   const checks: Check[] = [];
-  for (const block of plan.blocks) checks.push(await writeBlock(sheet, block, true));
+  // Tables first: totals above them name their columns, which Excel wants to know by then.
   for (const table of plan.tables) checks.push(await writeTable(sheet, table));
+  for (const block of plan.blocks) checks.push(await writeBlock(sheet, block, true));
   const widths = columnWidths(plan.tables);
   plan.widths?.forEach((width, column) => width !== null && widths.set(column, width));
   for (const [column, width] of widths) {
@@ -102,9 +103,12 @@ export async function writeBlock(sheet: Excel.Worksheet, block: CellBlock, ours:
 async function writeTable(sheet: Excel.Worksheet, plan: TablePlan): Promise<Check> {
   const cells = tableCells(plan);
   const plain = cells.map((line) => line.map((cell) => (isFormula(cell) ? null : cell)));
-  const { range } = await writeCells(sheet, plan.row, plan.column, plain, (r, c) =>
-    r === 0 ? "text" : plan.columns[c]!.format,
-  );
+  const { range } = await writeCells(sheet, plan.row, plan.column, plain, (r, c) => {
+    if (r === 0) return "text";
+    const { format } = plan.columns[c]!;
+    // A formula written into a cell of the text format would stay its own text.
+    return format === "text" && isFormula(cells[r]![c]!) ? "general" : format;
+  });
   const table = sheet.tables.add(range, true);
   table.name = plan.name;
   table.style = "TableStyleLight15";

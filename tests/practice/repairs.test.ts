@@ -22,6 +22,18 @@ describe("the embedded spreadsheet, put right", () => {
     expect(await opened.values("A1:B1")).toEqual([[3, 6]]);
   });
 
+  test("knows a table whose name has an underscore or a full stop in it, and one named after its sheet", async () => {
+    const sheet = opened.book.Worksheets.GetItem("Sheet1");
+    await write("L1:L3", [["Bust"], [80], [84]]);
+    sheet.Tables.Add("L1:L3", true).Name = "Camp.shirt_body";
+    await write("N1:N2", [["=SUM(Camp.shirt_body[Bust])"], ["=ROWS(Camp.shirt_body[#All])"]]);
+    expect(await opened.values("N1:N2")).toEqual([[164], [3]]);
+    opened.book.Tables.GetItem("Camp.shirt_body").Name = "Sheet1";
+    await write("N3", [["=SUM(Sheet1[Bust])"]]);
+    expect(await opened.values("N3")).toEqual([[164]]);
+    opened.book.Tables.GetItem("Sheet1").Name = "Shirts";
+  });
+
   test("leaves a range in its order when SORT and SORTBY read it", async () => {
     await write("D1:D3", [[8], [10], [12]]);
     await write("F1:J1", [

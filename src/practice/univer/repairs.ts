@@ -8,6 +8,7 @@ export function repair(handles: UniverHandles): void {
   repairUndoOrder(handles.core);
   repairSort(handles);
   repairUnknownColumns(handles.engine);
+  repairTableNames(handles.engine);
 }
 
 const repaired = new WeakSet<object>();
@@ -109,6 +110,24 @@ function repairUnknownColumns(engine: FormulaEngine): void {
       const wanted = name.trim().toLowerCase();
       for (const [title, index] of titles) if (title.toLowerCase() === wanted) return index;
       return Number.NaN;
+    };
+  });
+}
+
+interface ReferenceFactory {
+  _checkTokenIsTableReference(token: string): boolean;
+}
+
+/** A table may be called CampShirt_body or Camp.shirt; Univer takes neither for a table and answers #NAME?. */
+function repairTableNames(engine: FormulaEngine): void {
+  const factory = engine.ReferenceNodeFactory.prototype as unknown as ReferenceFactory;
+  once(factory, () => {
+    const check = factory._checkTokenIsTableReference;
+    factory._checkTokenIsTableReference = function (this: ReferenceFactory, token) {
+      return check.call(
+        this,
+        token.replace(/^[^[]*/, (name) => name.replace(/[._\\]/g, "x")),
+      );
     };
   });
 }

@@ -93,7 +93,10 @@ export class Table extends HostObject {
     checkDefinedName(name);
     const taken = this.book.Tables.find(name);
     if ((taken && taken.Id !== this.Id) || this.book.Names.find(name)) fail("ItemAlreadyExists");
-    this.book.run("sheet.command.set-table-config", { unitId: this.book.fbook.getId(), tableId: this.Id, name });
+    const place = { unitId: this.book.fbook.getId(), tableId: this.Id };
+    // Univer refuses a table the name of a sheet, which Excel allows; only its command looks, not the change itself.
+    if (!this.book.Worksheets.find(name)) this.book.run("sheet.command.set-table-config", { ...place, name });
+    else this.book.run("sheet.mutation.set-sheet-table", { ...place, subUnitId: this.sheet.Id, config: { name } });
   }
   get Style() {
     return this.extras.style;
