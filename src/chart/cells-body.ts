@@ -80,14 +80,14 @@ function people(grid: Cells, labels: number, person: Cell, everyone = false): Re
     return isMissing(cell) ? null : cellText(cell);
   };
   if (isErrorCell(person)) return errorCellProblem(person);
+  const measured = (column: number): boolean =>
+    columnOf(rows, column).some((cell) => readMeasureCell(cell, "a measurement").ok);
   const columns = isMissing(person)
-    ? others.filter(
-        (column) => everyone || columnOf(rows, column).some((cell) => readMeasureCell(cell, "a measurement").ok),
-      )
+    ? others.filter((column) => everyone || measured(column))
     : others.filter((column) => labelKey(named(column) ?? "") === labelKey(cellText(person)));
   if (!isMissing(person) && columns.length === 0) {
-    const known = others.map(named).filter((name) => name !== null);
-    return refuse("unknownPerson", { text: cellText(person), known: namesText(known) });
+    const known = others.filter(measured).map(named);
+    return refuse("unknownPerson", { text: cellText(person), known: namesText(known.filter((name) => name !== null)) });
   }
   const unitRow = rows.find((row) => columnRole(cellText(row[labels] ?? null)) === "unit");
   const unitOf = (row: readonly Cell[], column: number): Cell =>

@@ -66,5 +66,5 @@ export function chooseChart(charts: readonly Chart[], near: readonly PlaceMeasur
 export const severalTables = (charts: readonly Chart[], pattern: string) =>
   refuse("severalTables", {
     pattern,
-    tables: charts.map(({ sizes, unit }) => `${sizesText(sizes)}${unit ? ` in ${unit}` : ""}`).join("; "),
+    tables: charts.map(({ sizes, unit }) => sizesText(sizes) + (unit ? `, ${unit}` : "")).join("; "),
   });

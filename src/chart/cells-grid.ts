@@ -26,9 +26,9 @@ export function withoutBlanks(cells: Cells): Cells {
   return kept.length === width ? rows : rows.map((row) => kept.map((column) => row[column] ?? null));
 }
 
-/** Whether a cell's text is a place that the vocabulary knows; "Width" is a heading. */
+/** Whether a cell's text is a place that the vocabulary knows; "Width" is a heading, and a lone letter a view or a size. */
 export function isPlaceCell(cell: Cell | undefined): boolean {
-  if (typeof cell !== "string" || !/^\D/.test(cell.trim()) || columnRole(cell)) return false;
+  if (typeof cell !== "string" || !/^\D{2}/.test(cell.trim()) || columnRole(cell)) return false;
   return readPlace(cell, null) !== null;
 }
 

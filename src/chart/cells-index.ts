@@ -97,6 +97,36 @@ function figureOf(lowCell: Cell, highCell: Cell): Figure | Fault {
   return typeof high === "number" && high > low ? { low, high } : low;
 }
 
+/**
+ * Where one table ends with the place with which the next one begins, their rows have run together: 8, 10, 16W, 18W after
+ * rows of 8, 10 or before rows of 16W, 18W. They are taken apart again.
+ */
+function takenApart(rows: readonly RawRow[]): RawRow[] {
+  const apart: RawRow[] = [];
+  rows.forEach((row, at) => {
+    const cut = cutOf(row, apart.at(-1), rows[at + 1]);
+    if (cut === 0) apart.push(row);
+    else apart.push(slice(row, 0, cut), slice(row, cut, row.sizes.length));
+  });
+  return apart;
+}
+
+function cutOf(row: RawRow, before: RawRow | undefined, after: RawRow | undefined): number {
+  const { length } = row.sizes;
+  const sameTable = (other: RawRow | undefined): other is RawRow =>
+    other?.kind === row.kind && cellText(other.at("Unit")) === cellText(row.at("Unit")) && other.sizes.length < length;
+  if (sameTable(before) && before.sizes.every((size, index) => size === row.sizes[index])) return before.sizes.length;
+  const start = after ? length - after.sizes.length : 0;
+  if (sameTable(after) && after.sizes.every((size, index) => size === row.sizes[start + index])) return start;
+  return 0;
+}
+
+const slice = (row: RawRow, from: number, to: number): RawRow => ({
+  ...row,
+  sizes: row.sizes.slice(from, to),
+  figures: row.figures.slice(from, to),
+});
+
 /** Rows of one table: the same kind, unit and sizes, and no row twice. */
 function chartsOfPattern({ name, rows, error }: RawPattern): PatternCharts {
   const charts: PatternCharts = { name, body: [], finished: [], fabric: [], ...(error === undefined ? {} : { error }) };
@@ -110,7 +140,7 @@ function chartsOfPattern({ name, rows, error }: RawPattern): PatternCharts {
       charts[first.kind].push({ kind: first.kind, sizes, rows: table.map(measureRow) });
     table = [];
   };
-  for (const row of rows) {
+  for (const row of takenApart(rows)) {
     const [first] = table;
     const same =
       first?.kind === row.kind &&

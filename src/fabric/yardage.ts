@@ -117,7 +117,7 @@ const viewKey = (view: string): string => labelKey(view).replace(/^views?/, "");
 function viewsOf(row: FabricChartRow): readonly string[] {
   return row.view.split(/[,/&+;]| and /).map((view) => view.trim());
 }
-const isForAll = (view: string): boolean => ["all", ""].includes(viewKey(view)) && view !== "";
+const isForAll = (view: string): boolean => ["all", "allviews", "eachview"].includes(labelKey(view));
 
 function ofView(lines: readonly Line[], view: string): Result<readonly Line[]> {
   const known = [...new Set(lines.flatMap(({ row }) => viewsOf(row)).filter((name) => name !== "" && !isForAll(name)))];
