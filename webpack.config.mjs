@@ -32,7 +32,8 @@ function addinUrl(wanted) {
 /** The files that hold cell functions; the rest of the folder is what they share. */
 const functionFiles = readdirSync(join(root, "functions"))
   .filter(
-    (file) => file.endsWith(".ts") && readFileSync(join(root, "functions", file), "utf8").includes("@customfunction"),
+    (file) =>
+      file.endsWith(".ts") && /^ \* @customfunction /m.test(readFileSync(join(root, "functions", file), "utf8")),
   )
   .sort()
   .map((file) => join(root, "functions", file));
@@ -98,10 +99,19 @@ export default {
     excel: { import: "./taskpane/excel.ts", library: { name: "SewExcel", type: "window" } },
     taskpane: { import: "./taskpane/taskpane.ts", dependOn: "excel" },
   },
-  output: { path: join(root, "dist"), filename: "[name].js", chunkFilename: "[name].[contenthash:8].js", clean: true },
+  output: {
+    path: join(root, "dist"),
+    // What is loaded on demand lies beside the page. Finding that out from the script's own address needs a page.
+    publicPath: "",
+    filename: "[name].js",
+    chunkFilename: "[name].[contenthash:8].js",
+    clean: true,
+  },
   resolve: { extensions: [".ts", ".js", ".mjs"] },
   module: {
     rules: [
+      // The engine only defines: what a bundle does not use can be left out of it.
+      { test: /[\\/]src[\\/].*\.ts$/, sideEffects: false },
       {
         test: /\.ts$/,
         exclude: /node_modules/,

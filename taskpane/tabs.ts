@@ -4,8 +4,9 @@ export interface Section {
   readonly id: string;
   readonly title: string;
   readonly element: HTMLElement;
-  /** Called each time the section is shown. */
+  /** Called each time the section is shown, and when another takes its place. */
   readonly shown?: () => void;
+  readonly hidden?: () => void;
 }
 
 /**
@@ -27,7 +28,10 @@ export function tabs(label: string, sections: readonly Section[]): { list: HTMLE
       section.element,
     ),
   );
+  let open = -1;
   const show = (at: number) => {
+    if (open !== at) sections[open]?.hidden?.();
+    open = at;
     heads.forEach((head, index) => {
       head.setAttribute("aria-selected", String(index === at));
       head.tabIndex = index === at ? 0 : -1;

@@ -3,6 +3,7 @@ import { paneWords } from "../src/index";
 import { createApp } from "./app";
 import { chartSection } from "./chart/section";
 import { element } from "./dom";
+import { loadedLater } from "./section";
 import { tabs } from "./tabs";
 import { followTheme } from "./theme";
 
@@ -11,7 +12,16 @@ const words = paneWords.frame;
 function start(): void {
   followTheme();
   const { app, foot } = createApp();
-  const sections = [{ id: "chart", title: words.sections.chart, element: chartSection(app) }];
+  const sections = [
+    { id: "chart", title: words.sections.chart, element: chartSection(app) },
+    {
+      id: "fit",
+      title: words.sections.fit,
+      ...loadedLater(app, () =>
+        import(/* webpackChunkName: "fit" */ "./fit/section").then(({ fitSection }) => fitSection),
+      ),
+    },
+  ];
   const { list, panels } = tabs(words.sectionsLabel, sections);
   document.getElementById("starting")?.remove();
   document.body.append(element("nav", {}, list), element("main", {}, ...panels), foot);

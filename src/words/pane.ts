@@ -104,4 +104,34 @@ export const paneWords = {
     labelBlank: "a row needs a label.",
     napUnknown: (text: string) => `"${text}" is not with, without or either.`,
   },
+  fit: {
+    heading: "Which size, and how it fits",
+    pattern: "Pattern",
+    person: "Person",
+    garment: "Garment",
+    noPattern: "There is no body chart in this workbook yet: insert one in the Chart section.",
+    noPeople: "There are no measurements yet: set up the Measurements sheet in the Sheets section and type them in.",
+    headline: (cut: string | null, frame: string) =>
+      cut === null
+        ? `No size will do in one piece: blend from frame size ${frame}`
+        : cut === frame
+          ? `Size to cut in one piece: ${cut}`
+          : `Size to cut in one piece: ${cut} (frame size ${frame})`,
+    legend: {
+      body: "your measurements",
+      blend: "the blend: a size for each place",
+      frame: "the frame size",
+      tight: "less than the least ease",
+    },
+    easeShort: (ease: string, word: string) => (word ? `ease ${ease}, ${word}` : `ease ${ease}`),
+    tableCaption: (cut: string) => `Each place by itself, and the ease of size ${cut}`,
+    tableHeadings: ["Place", "You", "Size", "Ease"],
+    insert: "Write the formulas",
+    insertHint: "They go beside the pattern's chart and follow your measurements.",
+    whatInserted: (person: string) => `formulas for ${person}`,
+    inserted: (sheet: string) => `The formulas stand on "${sheet}", to the right of the chart.`,
+    cautions: "For a child",
+    guide: "Where the tape goes",
+    guideHint: "Write down where yours went if it went elsewhere.",
+  },
 } as const;

@@ -1,0 +1,140 @@
+/** The engine's numbers of a fit as a drawing: sizes as bands at each place, the body's line and the blend's through them. */
+import { formatLength, paneWords, type FitPicture, type PicturePlace } from "../../src/index";
+import { drawn, element, freshId } from "../dom";
+
+const words = paneWords.fit;
+const WIDTH = 320;
+const SIDE = 10;
+const TOP = 8;
+const LABEL = 16;
+const BAND = 26;
+const ROW = LABEL + BAND + 16;
+
+/** A figure's place across the drawing. */
+export function across(picture: Pick<FitPicture, "low" | "high">, value: number): number {
+  const span = picture.high - picture.low || 1;
+  return SIDE + ((value - picture.low) / span) * (WIDTH - 2 * SIDE);
+}
+
+export function fitDrawing(picture: FitPicture): HTMLElement {
+  const height = TOP + picture.places.length * ROW;
+  const titleId = freshId("picture");
+  const middle = (index: number) => TOP + index * ROW + LABEL + BAND / 2;
+  const line = (at: (place: PicturePlace) => number) =>
+    picture.places.map((place, index) => `${across(picture, at(place))},${middle(index)}`).join(" ");
+  const svg = drawn(
+    "svg",
+    { class: "fit-picture", viewBox: `0 0 ${WIDTH} ${height}`, role: "img", "aria-labelledby": titleId },
+    drawn("title", { id: titleId }, picture.description),
+    hatching(),
+    ...picture.places.map((place, index) => placeRow(picture, place, TOP + index * ROW)),
+    drawn("polyline", { class: "blend-line", points: line(({ blendAt }) => blendAt) }),
+    drawn("polyline", { class: "body-line", points: line(({ body }) => body) }),
+    ...picture.places.map((place, index) => diamond(across(picture, place.blendAt), middle(index))),
+    ...picture.places.map((place, index) =>
+      drawn("circle", { class: "body-mark", cx: across(picture, place.body), cy: middle(index), r: 4.5 }),
+    ),
+  );
+  return element("figure", { class: "fit" }, svg, legend());
+}
+
+/** Too tight is hatched, so that it shows without colour. */
+function hatching(): SVGElement {
+  return drawn(
+    "defs",
+    {},
+    drawn(
+      "pattern",
+      { id: "tight-hatch", width: 6, height: 6, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" },
+      drawn("line", { class: "hatch", x1: 0, y1: 0, x2: 0, y2: 6 }),
+    ),
+  );
+}
+
+function placeRow(picture: FitPicture, place: PicturePlace, top: number): SVGElement {
+  const y = top + LABEL;
+  const ease = place.ease === null ? "" : words.easeShort(formatLength(place.ease, picture.unit), place.word);
+  const bands = place.bands.map(({ size, low, high }) => {
+    const x = across(picture, low);
+    const width = Math.max(0, across(picture, high) - x);
+    const isFrame = size === picture.frame;
+    const label =
+      width >= 6 * size.length + 2
+        ? drawn("text", { class: "band-label", x: x + width / 2, y: y + BAND / 2 + 4 }, size)
+        : null;
+    return drawn("g", {}, drawn("rect", { class: isFrame ? "band frame" : "band", x, y, width, height: BAND }), label);
+  });
+  const first = place.bands[0];
+  const last = place.bands.at(-1);
+  const tight =
+    place.tight && first && last
+      ? drawn("rect", {
+          class: "tight",
+          x: across(picture, first.low),
+          y: y + BAND,
+          width: across(picture, last.high) - across(picture, first.low),
+          height: 5,
+        })
+      : null;
+  return drawn(
+    "g",
+    {},
+    drawn("text", { class: "place-name", x: SIDE, y: top + 11 }, place.name),
+    drawn("text", { class: place.tight ? "place-ease is-tight" : "place-ease", x: WIDTH - SIDE, y: top + 11 }, ease),
+    ...bands,
+    tight,
+  );
+}
+
+function diamond(x: number, y: number): SVGElement {
+  return drawn("path", { class: "blend-mark", d: `M${x} ${y - 6}L${x + 6} ${y}L${x} ${y + 6}L${x - 6} ${y}Z` });
+}
+
+function legend(): HTMLElement {
+  const item = (mark: SVGElement, text: string) =>
+    element("li", {}, drawn("svg", { viewBox: "0 0 28 14", width: 28, height: 14, "aria-hidden": "true" }, mark), text);
+  return element(
+    "ul",
+    { class: "legend" },
+    item(
+      drawn(
+        "g",
+        {},
+        drawn("line", { class: "body-line", x1: 0, y1: 7, x2: 28, y2: 7 }),
+        drawn("circle", { class: "body-mark", cx: 14, cy: 7, r: 4.5 }),
+      ),
+      words.legend.body,
+    ),
+    item(
+      drawn("g", {}, drawn("line", { class: "blend-line", x1: 0, y1: 7, x2: 28, y2: 7 }), diamond(14, 7)),
+      words.legend.blend,
+    ),
+    item(drawn("rect", { class: "band frame", x: 2, y: 2, width: 24, height: 10 }), words.legend.frame),
+    item(drawn("rect", { class: "tight", x: 2, y: 5, width: 24, height: 5 }), words.legend.tight),
+  );
+}
+
+/** The same in words and figures: what a screen reader reads, and what prints. */
+export function fitTable(picture: FitPicture): HTMLElement {
+  const length = (value: number) => formatLength(value, picture.unit);
+  const row = (place: PicturePlace) =>
+    element(
+      "tr",
+      {},
+      element("th", { scope: "row" }, place.name),
+      element("td", {}, length(place.body)),
+      element("td", {}, place.size),
+      element("td", {}, place.ease === null ? "" : words.easeShort(length(place.ease), place.word)),
+    );
+  return element(
+    "table",
+    { class: "plain" },
+    element("caption", {}, words.tableCaption(picture.cut ?? picture.frame)),
+    element(
+      "thead",
+      {},
+      element("tr", {}, ...words.tableHeadings.map((heading) => element("th", { scope: "col" }, heading))),
+    ),
+    element("tbody", {}, ...picture.places.map(row)),
+  );
+}
