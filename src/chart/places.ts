@@ -87,7 +87,7 @@ const bracketed = (text: string): string[] =>
 function placeOf(text: string, kind: "body" | "finished" | null): Place | null {
   const words = withoutNoise(plainWords(text));
   if (!words) return null;
-  return exact(words, kind) ?? exact(spelledOut(words), kind) ?? beforeHow(words, kind);
+  return exact(words, kind) ?? exact(spelledOut(words), kind) ?? beforeHow(words, kind) ?? twice(words, kind);
 }
 
 function exact(words: string, kind: "body" | "finished" | null): Place | null {
@@ -97,6 +97,16 @@ function exact(words: string, kind: "body" | "finished" | null): Place | null {
     return kind === "finished" || (kind === null && words === "back length") ? "backLength" : "backWaistLength";
   }
   return vocabulary().get(words)?.id ?? null;
+}
+
+/** One place in two languages with nothing between: "oberweite bust". */
+function twice(words: string, kind: "body" | "finished" | null): Place | null {
+  const list = words.split(" ");
+  for (let count = 1; count < Math.min(list.length, 8); count++) {
+    const place = exact(list.slice(0, count).join(" "), kind);
+    if (place && place === exact(list.slice(count).join(" "), kind)) return place;
+  }
+  return null;
 }
 
 function beforeHow(words: string, kind: "body" | "finished" | null): Place | null {

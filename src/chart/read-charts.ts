@@ -21,8 +21,8 @@ const LONGEST_TEXT = 400_000;
  * a row whose figures don't match the sizes is an error and is left out, never shifted. Nothing readable is an issue
  * too. It never throws and gives no text that a sheet could run.
  *
- * Lines and columns count from 1. In HTML a line is a row, counted over the rows of all tables in reading order, and a
- * column is the table's; text between tables has the line of the row below it.
+ * Lines and columns count from 1. A column is a cell of its row, or a character where only spaces part the cells. In HTML
+ * a line is a row, counted over the rows of all tables in reading order; text between tables has that of the row below.
  *
  * @param pasted text, or HTML when it holds a table or a clipboard's StartFragment
  * @example readCharts("Size\t8\t10\nBust\t31½\t32½").tables[0]?.sizes //=> ["8", "10"]

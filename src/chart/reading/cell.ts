@@ -4,7 +4,7 @@ export interface Cell {
   readonly text: string;
   /** Counted from 1, of the paste; in HTML the row, counted over the rows of all tables in reading order. */
   readonly line: number;
-  /** Counted from 1: the first character, in HTML the column of the table. */
+  /** Counted from 1: the cell of its row, or the first character where only spaces part the cells. */
   readonly column: number;
   /** An HTML cell that another row or column began: its text stands here too, but is not this row's own. */
   readonly repeated?: boolean;

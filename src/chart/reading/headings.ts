@@ -62,7 +62,8 @@ export function unitsIn(text: string): { readonly unit: LengthUnit | null; reado
   const words = [...text.matchAll(/["″”]|\p{L}+\.?/gu)];
   words.forEach((match, index) => {
     const word = match[0].toLowerCase();
-    const found = readUnit(word);
+    // A capital M is a size.
+    const found = match[0] === "M" ? undefined : readUnit(word);
     if (!found || found.factor !== undefined) {
       if (/^(?:inchs?|zolls?|zentimetern?|metern?|yardage|metric)$/.test(word))
         units.add(SPELLED[word.slice(0, 4)] ?? "cm");
@@ -92,7 +93,7 @@ const SPELLED: Readonly<Record<string, LengthUnit>> = {
 /** Whether a text is nothing but a unit: "cm", "(inches)", "Ins." */
 export function unitAlone(text: string): LengthUnit | null {
   const word = trimMarks(text, "()[].: ");
-  const found = word && !/\d/.test(word) ? readUnit(word) : undefined;
+  const found = word && word !== "M" && !/\d/.test(word) ? readUnit(word) : undefined;
   return found && found.factor === undefined ? found.unit : null;
 }
 

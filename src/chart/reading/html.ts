@@ -43,7 +43,7 @@ function htmlPieces(html: string): HtmlPiece[] {
   let rows = 0;
 
   const endLoose = (): void => {
-    for (const line of loose.split("\n")) pieces.push({ kind: "text", text: line });
+    for (const line of withoutRaised(loose).split("\n")) pieces.push({ kind: "text", text: line });
     loose = "";
   };
   const write = (text: string): void => {
@@ -87,7 +87,8 @@ function htmlPieces(html: string): HtmlPiece[] {
         } else if (name === "caption" && table && !table.row) {
           table.row = [];
           table.cell = { text: "", rowSpan: 1, columnSpan: 1 };
-        } else if (LINE_ENDS.has(name)) write("\n");
+        } else if (name === "sup") write(RAISED);
+        else if (LINE_ENDS.has(name)) write("\n");
       },
       ontext(text) {
         if (!unseen) write(preformatted ? text : text.replace(/\s+/g, (gap) => (gap.includes("\u00A0") ? gap : " ")));
@@ -106,6 +107,7 @@ function htmlPieces(html: string): HtmlPiece[] {
           pieces.push({ kind: "gap" });
         } else if ((name === "tr" || name === "caption") && table) endRow(table);
         else if ((name === "td" || name === "th") && table) endCell(table);
+        else if (name === "sup") write(LOWERED);
         else if (name !== "br" && LINE_ENDS.has(name)) write("\n");
       },
     },
@@ -145,8 +147,17 @@ function laidOut(table: OpenTable): HtmlPiece {
   return { kind: "row", cells, repeated };
 }
 
-const tidy = (text: string): string =>
+/** Around raised text: a fraction's numerator stands apart from its whole number, a footnote's number goes. */
+const [RAISED, LOWERED] = ["\uE000", "\uE001"];
+
+const withoutRaised = (text: string): string =>
   text
+    .replace(/\uE000\s?\d{1,2}\s?\uE001(?!\s?[⁄/])/g, "")
+    .replace(/\uE000/g, " ")
+    .replace(/\uE001/g, "");
+
+const tidy = (text: string): string =>
+  withoutRaised(text)
     .split("\n")
     .map((line) => line.replace(/\s+/g, " ").trim())
     .filter((line) => line !== "")

@@ -34,7 +34,10 @@ export function joinedRows(
     const more = looseCount(next);
     if (more.count === 0 && taken === 3) return null;
     const isFiguresOn = more.label === "" && more.count > 0;
-    const isLabelOn = start.count === 0 && more.label !== "" && isLongerLabel(row.text, more.label);
+    const isLabelOn =
+      (start.count === 0 || (start.count === 1 && start.trailing !== "")) &&
+      more.label !== "" &&
+      isLongerLabel(row.text, more.label);
     if (!isFiguresOn && !isLabelOn) return null;
     row = oneRow(row, next);
     const found = fit(row);

@@ -1,13 +1,14 @@
 /** Pasted text as rows of cells: tabs, pipes, CSV, or columns that stand apart. */
 import { cellOf, type Cell, type Row } from "./cell";
+import { readFigure } from "./figures";
+import { isSizeLabel } from "./sizes";
 
 const BOX_LINES = /[│┃║¦]/g;
 /** Lines that only draw: "|---|:--:|", "+----+", "=====". */
 const RULE = /^[\s|+:=_*~\u2500-\u257F-]{3,}$/;
 
 /**
- * Each line of a text as a row; blank lines are rows without text, lines that only draw are left out. Columns count
- * from 1 in the line as it was pasted.
+ * Each line of a text as a row; blank lines are rows without text, lines that only draw are left out.
  */
 export function textRows(text: string): Row[] {
   const lines = text.replace(/\r\n?|[\u2028\u2029\v\f]/g, "\n").split("\n");
@@ -35,12 +36,22 @@ export function textRows(text: string): Row[] {
 
 /** One space for every kind of space, leader dots taken out; the length stays, so columns stay true. */
 function plainLine(line: string): string {
-  return line
+  const plain = line
     .slice(0, 5000)
     .replace(/[\u00A0\u2000-\u200A\u202F\u205F\u3000]/g, " ")
     .replace(/[\u200B-\u200F\u202A-\u202E\u2060-\u2069\uFEFF\u00AD]/g, "")
     .replace(BOX_LINES, "|")
-    .replace(/(?<!\.)\.{3,}(?!\.)|…+|(?<![ .])(?: \.){3,}|_{3,}/g, (dots) => " ".repeat(dots.length));
+    .replace(/(?<!\.)\.{3,}(?!\.)|…+|(?<![ .])(?: \.){3,}|_{3,}/g, (dots) => " ".repeat(dots.length))
+    .replace(/(?<!\/ )\b(\d{1,2}) ?\/ ?([2348]|16)\b(?! ?\/)/g, "$1/$2");
+  return isSlashed(plain) ? plain.replace(/ \/ /g, "   ") : plain;
+}
+
+/** "Bust: 84 / 88 / 92 cm": slashes between all figures, and so none between two units of one. */
+function isSlashed(line: string): boolean {
+  const parts = line.split(" / ");
+  if (parts.length < 3) return false;
+  const isOne = (part: string): boolean => readFigure(part).kind === "figure" || isSizeLabel(part);
+  return parts.every((part, index) => isOne(part) || (index === 0 && isOne(part.slice(part.lastIndexOf(" ") + 1))));
 }
 
 const pipes = (line: string): boolean => /^\s*\|.*\|\s*$/.test(line) || (line.match(/\|/g)?.length ?? 0) >= 2;
@@ -53,16 +64,15 @@ function separated(line: string, separator: string, number: number): Cell[] {
     const quoted = separator === "\t" || separator === "|" ? null : quotedCell(line, at, separator);
     const end = quoted?.end ?? nextSeparator(line, at, separator);
     const raw = quoted?.text ?? line.slice(at, end);
-    const lead = quoted ? 0 : raw.length - raw.trimStart().length;
     const text = separator === "\t" ? unquoted(raw.trim()) : raw.trim();
-    cells.push(cellOf(text.replace(/\*\*(.+)\*\*/, "$1"), number, at + lead + 1));
+    cells.push(cellOf(text.replace(/\*\*(.+)\*\*/, "$1"), number, 0));
     at = end + 1;
   }
   if (separator === "|") {
     if (cells[0]?.text === "") cells.shift();
     if (cells.at(-1)?.text === "") cells.pop();
   }
-  return cells;
+  return cells.map((cell, index) => ({ ...cell, column: index + 1 }));
 }
 
 function nextSeparator(line: string, from: number, separator: string): number {
@@ -108,10 +118,11 @@ function csvCount(line: string, separator: string): number {
   if (!line.includes(separator) || line.includes("\t") || line.includes("|")) return 0;
   const cells = separated(line, separator, 0).map((cell) => cell.text);
   const spacedOut = separator === "," && /\d, \d/.test(line) && !/^[^,]*,/.test(line);
-  if (cells.length < 3 || spacedOut) return 0;
+  // "Bust: 84, 90, 98" is read word by word.
+  if (cells.length < 3 || spacedOut || /:\s*\S/.test(cells[0] ?? "")) return 0;
   const rest = cells.slice(1);
   if (rest.some((cell) => cell.length > 40 || /\d\s+\d+(?![\d/])/.test(cell))) return 0;
-  // "Bust: 84, 90, 98" is read word by word, and so is a first cell that holds a figure of its own row: "Bust 84, 90".
+  // So is a first cell that holds a figure of its own row: "Bust 84, 90".
   if (/[\s:]\d+(?:[.,]\d+)?$/.test(cells[0] ?? "") && !/\d\s*["”″]?$/.test(rest[0] ?? "")) return 0;
   const figures = rest.filter((cell) => cell === "" || /\d/.test(cell) || cell.length <= 12).length;
   return figures === rest.length ? cells.length : 0;

@@ -88,7 +88,10 @@ function split(row: Row, ranges: boolean): Split {
     const { text, line, column, sort } = words[at]!;
     const last = groups.at(-1);
     const next = words[at + 1];
-    if ((sort === "unit" || sort === "bracket") && last && last.sort !== "mark" && last.sort !== "dash") {
+    if (sort === "fraction" && last?.sort === "number" && /[-–—]\d{1,3}$/.test(last.text)) {
+      // "14-14 1/2": the fraction belongs to the range's end.
+      last.text += ` ${text}`;
+    } else if ((sort === "unit" || sort === "bracket") && last && last.sort !== "mark" && last.sort !== "dash") {
       last.text += ` ${text}`;
       last.sort = "number";
     } else if (
@@ -130,8 +133,7 @@ function joins(groups: readonly Group[]): number[] {
   return places;
 }
 
-const isFractionGroup = (group: Group): boolean =>
-  group.sort === "fraction" || /^(?:\d{1,2}[/⁄]\d{1,2}|[¼½¾⅛⅜⅝⅞])\s*["″”(a-z]/i.test(group.text);
+const isFractionGroup = (group: Group): boolean => /^(?:\d{1,2}[/⁄]\d|[¼½¾⅛⅜⅝⅞])/.test(group.text);
 
 function joined(groups: readonly Group[], places: readonly number[]): Group[] {
   const wanted = new Set(places);
@@ -171,14 +173,19 @@ export function looseRow(
 ): LooseRow | null {
   for (const ranges of [true, false]) {
     const found = split(row, ranges);
-    const { trailing } = found;
-    let { label, groups } = found;
-    while (groups.length > 1 && isLabelFigure(groups[0]!.text, groups[1]!.text) && !isFractionGroup(groups[1]!)) {
+    let { label, groups, trailing } = found;
+    const isMixed = (): boolean => groups[0]!.sort === "whole" && isFractionGroup(groups[1]!);
+    while (groups.length > 1 && isLabelFigure(groups[0]!.text, groups[1]!.text) && !isMixed()) {
       label = `${label} ${groups[0]!.text}`.trim();
       groups = groups.slice(1);
     }
     // "Bust - 34 36": the dash belongs to the label, unless it stands for the first figure.
     if (groups[0]?.sort === "dash" && groups.length - joins(groups).length > count) groups = groups.slice(1);
+    // Inch marks behind the last figure look like ditto marks.
+    if (/^["″”]$/.test(groups.at(-1)?.text ?? "") && groups.length - joins(groups).length === count + 1) {
+      trailing = groups.at(-1)!.text;
+      groups = groups.slice(0, -1);
+    }
     const places = joins(groups);
     const wanted = groups.length - count;
     const values = (chosen: readonly number[]): Cell[] =>

@@ -3,7 +3,7 @@ import type { LengthUnit } from "../../length";
 import { doubts } from "../../words/reading";
 import type { Nap } from "../model";
 import { readPlace } from "../places";
-import { trimMarks } from "../vocabulary/words";
+import { plainWords, trimMarks } from "../vocabulary/words";
 import { isBlankRow, isFormulaLike, type Row } from "./cell";
 import { isNotion, readFabricLabel, readViews, starNotes } from "./fabric-label";
 import { fabricReadings, fabricSentence, isFabricRow, isWidthFigure, type FabricState } from "./fabric-rows";
@@ -16,7 +16,7 @@ import type { Doubts, Reading } from "./record";
 import { fitRow, joinLabel, type Fit, type Misfit } from "./rows";
 import { isAlsoPlace } from "./sizes";
 import { turnedChart } from "./turned";
-import type { PrintedWidths } from "./widths";
+import { readWidths, type PrintedWidths } from "./widths";
 
 /** What the lines above have said. */
 export interface State extends FabricState, MeasureState {
@@ -69,6 +69,7 @@ function readAt(rows: readonly Row[], at: number, state: State): number {
   if (readSizes(rows, at, fit, state)) return 1;
   if (fit?.ok && readFit(row, fit, state)) return 1;
   if (readUnits(row, state)) return 1;
+  if (isHeadingFirst(row, state) && readLineHeading(row, state)) return 1;
   const joined = state.header ? joinedRows(rows, at, state.header, (other) => fitHere(other, state)) : null;
   if (joined) {
     readFit(joined.row, joined.fit, state);
@@ -77,6 +78,12 @@ function readAt(rows: readonly Row[], at: number, state: State): number {
   if (readLineHeading(row, state)) return 1;
   readRest(row, fit, state);
   return 1;
+}
+
+/** A view or part on a line of its own is not the first half of the row below it; "Back length A" may be. */
+function isHeadingFirst(row: Row, state: State): boolean {
+  const { views, rest } = readViews(row.text);
+  return state.kind === "fabric" || (views !== null && readPlace(rest, "finished") === null);
 }
 
 function readTurned(rows: readonly Row[], state: State): void {
@@ -199,9 +206,11 @@ function isSizesHere(rows: readonly Row[], at: number, head: HeaderRow, state: S
     return isSame && head.cells.some((cell) => !header.sizes.includes(cell.text));
   }
   if (!/^taille$/i.test(head.label.trim())) return true;
-  // French: the waist has a row of its own below, or the other labels are French.
-  const below = rows.slice(at + 1, at + 12).map((row) => row.text);
-  return below.some((text) => /\b(?:tour|poitrine|hanches?|taille|bassin|buste|dos)\b/i.test(text));
+  // German and Dutch measure the waist by this word; in French it is the sizes.
+  const near = [...rows.slice(Math.max(0, at - 3), at), ...rows.slice(at + 1, at + 12)].map((row) =>
+    plainWords(row.text),
+  );
+  return !near.some((text) => /\b(?:huft\w*|oberweite|brustumfang|heup\w*|bovenwijdte)\b/.test(text));
 }
 
 /** A children's chart without sizes, by height: the heights are the sizes. */
@@ -339,6 +348,7 @@ function startKind(kind: Kind | null, unit: LengthUnit | null, state: State): vo
 /** "View A", "Dress A, B", "Lining", "60\" wide": what the next rows are for. */
 function readViewHeading(text: string, state: State): boolean {
   const words = text.split(/\s+/).length;
+  if (/\d[^"″”]*[ \d][\d½¼¾⅛⅜⅝⅞]/.test(readWidths(text)?.rest ?? text)) return false;
   if (words > 9 || text.length > 90 || /[.;]$/.test(text) || isFormulaLike(text)) return false;
   const label = readFabricLabel(text);
   if (state.kind !== "fabric") {

@@ -110,7 +110,7 @@ function fitAt(row: Row, header: Header, indexes: readonly number[]): Fit | null
   if (filled.length === 1 && values.length > 1) return null;
   if (filled.filter((cell) => !isValueText(cell.text)).length * 2 > filled.length) return null;
   return {
-    ok: true, label: joinLabel(cells.slice(0, start)), values, roles: rolesOf(row, header, start),
+    ok: true, label: joinLabel(cells.slice(0, start).filter((_, index) => header.roles.get(index) !== "unit")), values, roles: rolesOf(row, header, start),
     trailing: extra.map((index) => cells[index]!.text).filter(Boolean).join(" "), doubt: null, single: false,
   }; // prettier-ignore
 }
