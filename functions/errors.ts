@@ -32,7 +32,6 @@ const ERRORS: Readonly<Record<ProblemCode, "value" | "notAvailable">> = {
   placeNotOnChart: "notAvailable",
   unknownPlace: "value",
   unreadableFigure: "value",
-  patternNeeded: "value",
   unknownPattern: "notAvailable",
   noTable: "notAvailable",
   severalTables: "value",

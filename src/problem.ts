@@ -44,7 +44,6 @@ export interface ChartProblems {
   readonly placeNotOnChart: { readonly place: string; readonly known: string };
   readonly unknownPlace: { readonly text: string; readonly known: string };
   readonly unreadableFigure: { readonly text: string };
-  readonly patternNeeded: { readonly known: string };
   readonly unknownPattern: { readonly text: string; readonly known: string };
   readonly noTable: { readonly pattern: string; readonly kind: string };
   readonly severalTables: { readonly pattern: string; readonly tables: string };

@@ -55,7 +55,7 @@ export function readSignedLengthCell(cell: Cell, wanted: string): Result<LengthT
   const read: Result<LengthText> =
     typeof cell === "string" ? readLength(cell) : answer({ value: cell as number, unit: null });
   if (!read.ok) return read;
-  if (!Number.isFinite(read.value.value)) return refuse("notANumber", { text: cellText(cell), wanted });
+  if (!(read.value.value >= -LARGEST)) return refuse("notANumber", { text: cellText(cell), wanted });
   if (read.value.value > LARGEST) return refuse("excelDate", { text: cellText(cell) });
   return read;
 }

@@ -21,5 +21,6 @@ export function roundUp(length: number, step: number): Result<number> {
   if (!Number.isFinite(length)) throw new RangeError("roundUp wants a finite length");
   if (!Number.isFinite(step) || step <= 0) return refuse("badStep", { text: String(step) });
   const steps = Math.ceil(length / step - TOLERANCE * Math.max(1, Math.abs(length / step)));
+  if (!Number.isFinite(steps)) return refuse("badStep", { text: String(step) });
   return answer(clean(steps * step) + 0);
 }

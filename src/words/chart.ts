@@ -23,7 +23,6 @@ export const chartSentences: Sentences<ChartProblems> = {
   placeNotOnChart: ({ place, known }) => `This chart has no row for ${place}. It has ${known}.`,
   unknownPlace: ({ text, known }) => `"${text}" is not a place that is measured. This chart has ${known}.`,
   unreadableFigure: ({ text }) => `"${text}" on this chart can't be read as a figure: correct it there.`,
-  patternNeeded: ({ known }) => `The pattern index holds several patterns: say which (${known}).`,
   unknownPattern: ({ text, known }) => `"${text}" is not in the pattern index. It has ${known}.`,
   noTable: ({ pattern, kind }) => `The pattern index has no ${kind} for ${pattern}.`,
   severalTables: ({ pattern, tables }) =>
