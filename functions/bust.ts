@@ -2,7 +2,6 @@ import {
   answer,
   bustAdjust as adjustBust,
   chartFrom,
-  chartSource,
   convert,
   isMissing,
   readLengthCell,
@@ -18,6 +17,7 @@ import {
 } from "../src/index";
 import { cellsOf, oneCell, plan, type AnswerCell } from "./cells";
 import { need } from "./errors";
+import { chartIn } from "./remember";
 
 /**
  * Plans a bust adjustment: size by the high bust, the pattern's bust, whole adjustment, half of it for the half front piece, pattern cup, note.
@@ -43,7 +43,7 @@ export function bustAdjust(
   return plan((): Result<readonly (readonly AnswerCell[])[]> => {
     const own = need(readMeasureArgument(oneCell(bust, "The bust"), "the bust"));
     const high = need(readMeasureArgument(oneCell(highbust, "The high bust"), "the high bust"));
-    const source = need(chartSource(cellsOf(chart)));
+    const source = need(chartIn(cellsOf(chart)));
     const near = [{ place: "bust", ...own }];
     const measures = need(chartFrom(source, "body", oneCell(pattern, "The pattern"), near));
     const found = adjustBust(measures, need(inChart(measures, own)), need(inChart(measures, high)), {

@@ -1,7 +1,6 @@
 /** The arguments that the functions of size and fit have in common, and how they answer for many bodies. */
 import {
   answer,
-  chartSource,
   chartsOf,
   chooseChart,
   isMissing,
@@ -24,6 +23,7 @@ import {
 } from "../src/index";
 import { cellsOf, isGiven, lookUp, oneCell, type AnswerCell } from "./cells";
 import { guarded, need } from "./errors";
+import { chartIn } from "./remember";
 
 /** The arguments of CUTSIZE, and of the functions that have the same. */
 export interface FitArguments {
@@ -89,8 +89,8 @@ interface FittingCharts {
 
 /** The body chart that suits a body, and the finished measurements that go with it; each pattern is read once. */
 function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">) {
-  const source = need(chartSource(cellsOf(args.chart)));
-  const finishedSource = isGiven(args.finished) ? need(chartSource(cellsOf(args.finished))) : undefined;
+  const source = need(chartIn(cellsOf(args.chart)));
+  const finishedSource = isGiven(args.finished) ? need(chartIn(cellsOf(args.finished))) : undefined;
   const settings: Settings = isGiven(args.settings) ? need(readSettings(cellsOf(args.settings))) : noSettings;
   const patterns = new Map<string, Result<PatternTables>>();
   const options = new Map<Chart, Result<FitOptions>>();

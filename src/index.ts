@@ -75,3 +75,4 @@ export { columnsOfSize, printedYardage, type Yardage, type YardageQuestion } fro
 export { tags } from "./project/tags";
 export { chartIndex, type IndexCell, type NamedTable } from "./chart/chart-index";
 export { START_SHEET, starterCharts, starterSheets, starterWorkbook, type StarterChart } from "./sheet/starter";
+export { groupsNote, type GroupsNote } from "./fit/groups-note";

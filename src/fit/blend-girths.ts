@@ -34,8 +34,8 @@ export interface BlendGirth {
 }
 
 /**
- * The size at each girth, from the top of the body down. What sets the frame keeps the frame size, and so do neck,
- * shoulders, cross back and high bust. By finished measurements a place larger than the frame gets the first size with
+ * The size at each girth, from the top of the body down. Neck, shoulders, cross back and high bust keep the frame size;
+ * the bust or hip that set it is only ever made larger, where the finished measurements have too little ease. By finished measurements a place larger than the frame gets the first size with
  * its least ease; a place smaller than the frame its own size by the body, but never less than the least ease, and only
  * where the garment has to fit: a roomy design keeps its look. Without them each place gets its closest size.
  */
@@ -92,13 +92,22 @@ function girthAt(fitting: Fitting, body: Body, { frame }: Judgement, at: At): Re
   const common = { ...at, beyond: 0, ...(found.ok ? { byBody: found.value } : {}) };
   if (frame.bust?.decidedBy === "highBust" && place === "bust")
     return withEase(fitting, frame.index, { ...common, index: frame.index, change: 0, reason: "bust adjustment" });
-  if (frame.asked.includes(place))
-    return withEase(fitting, frame.index, { ...common, index: frame.index, change: 0, reason: "frame" });
-  if (FRAME_PLACES.includes(place)) return answer({ ...common, index: frame.index, change: 0, reason: "frame place" });
+  const setsFrame = frame.asked.includes(place);
+  if (FRAME_PLACES.includes(place))
+    return answer({ ...common, index: frame.index, change: 0, reason: setsFrame ? "frame" : "frame place" });
   const outermost = found.ok ? found.value : found.problem.code === "aboveChart" ? chart.sizes.length - 1 : 0;
   const least = fitting.finished?.has(place) ? leastAt(fitting, place, measure, body.name) : answer(undefined);
   if (!least.ok) return least;
-  if (least.value !== undefined) return byEase(fitting, frame.index, outermost, { ...common, least: least.value });
+  // What set the frame isn't made smaller, but it may want more ease than the frame size has.
+  if (least.value !== undefined)
+    return byEase(
+      fitting,
+      frame.index,
+      setsFrame ? frame.index : outermost,
+      { ...common, least: least.value },
+      setsFrame,
+    );
+  if (setsFrame) return withEase(fitting, frame.index, { ...common, index: frame.index, change: 0, reason: "frame" });
   let beyond = 0;
   if (!found.ok) {
     const end = bodyFigure(chart, place, outermost);
@@ -113,6 +122,7 @@ function byEase(
   frame: number,
   byBody: number,
   girth: At & { readonly least: LeastEase; readonly beyond: number },
+  setsFrame: boolean,
 ): Result<BlendGirth> {
   const last = fitting.chart.sizes.length - 1;
   const start = byBody < frame && girth.close ? byBody : frame;
@@ -121,12 +131,15 @@ function byEase(
     if (!figure.ok) return figure;
     const lacking = girth.least.value - (figure.value - girth.measure);
     if (lacking > TOLERANCE && index < last) continue;
-    const reason =
-      index === frame ? "enough in the frame size" : index === byBody && byBody < frame ? "closest" : "enough ease";
     const beyond = lacking > TOLERANCE ? lacking : 0;
-    return withEase(fitting, frame, { ...girth, index, beyond, change: null, reason });
+    return withEase(fitting, frame, { ...girth, index, beyond, change: null, reason: reasonFor(index, beyond) });
   }
   throw new RangeError("the frame size is not on the chart");
+
+  function reasonFor(index: number, beyond: number): BlendReason {
+    if (index === frame && beyond === 0) return setsFrame ? "frame" : "enough in the frame size";
+    return index === byBody && byBody < frame ? "closest" : "enough ease";
+  }
 }
 
 /** Adds the change between the printed lines, by the finished measurements where they have both, and the ease. */

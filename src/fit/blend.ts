@@ -30,8 +30,8 @@ export interface BlendRow {
  * down, the change in girth from the frame size and for each seam edge, and what to lengthen or shorten at every length
  * that both the chart and the body have. The note says between which two places the line is drawn, and by which rule.
  *
- * Frame places (neck, shoulder, cross back, high bust) and what sets the frame stay in the frame size. By finished
- * measurements a place gets the first size with its least ease; without them its closest size. With a bust adjustment the
+ * Frame places (neck, shoulder, cross back, high bust) stay in the frame size, and what sets the frame is never made
+ * smaller. By finished measurements a place gets the first size with its least ease; without them its closest size. With a bust adjustment the
  * bust stays in the frame size. Between printed lines there is no limit; beyond the outermost size about 1/2 in an edge,
  * then the note says so. Changes are exact unless the settings have a step; then to the nearest step, a half away from 0.
  *

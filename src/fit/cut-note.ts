@@ -116,8 +116,8 @@ function bustWords(fitting: Fitting, body: Body, { frame, cut, places }: Decided
   const lacking = least.ok && least.value ? least.value.value - ease : 0;
   sentences.push(
     lacking > TOLERANCE
-      ? `After it the bust has the pattern's own ${easeOf(ease, unit)}, ${spoken(lacking, unit)} below the least: make the adjustment so much larger.`
-      : `After it the bust has the pattern's own ${easeOf(ease, unit)}.`,
+      ? `So the bust has the pattern's own ${easeOf(ease, unit)}, ${spoken(lacking, unit)} below the least: make the adjustment so much larger.`
+      : `So the bust has the pattern's own ${easeOf(ease, unit)}.`,
   );
   return sentences.join(" ");
 }

@@ -78,7 +78,6 @@ describe("readGarment", () => {
       ["Like", "Tunic", "", "loose dress", ""],
       ["Governs", "trousers", "waist", "", ""],
       ["Governs", "romper", "bust or chest, hip", "", ""],
-      ["Edges", "Skirts", "", 6, ""],
     ]);
     if (!settings.ok) throw new Error(sentence(settings.problem));
     const of = (text: string) => {
@@ -89,7 +88,6 @@ describe("readGarment", () => {
     expect(of("tunics")).toMatchObject({ name: "Tunic", governs: [["bust", "chest"]], bands: "dress" });
     expect(of("pants")).toMatchObject({ name: "trousers", governs: [["waist"]], frame: ["waist"] });
     expect(of("romper")).toMatchObject({ governs: [["bust", "chest"], ["hip"]], frame: ["bust", "chest"] });
-    expect(of("skirt").edges).toBe(6);
     expect(garmentNames(settings.value)).toContain("romper");
   });
 });

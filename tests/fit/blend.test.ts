@@ -1,0 +1,215 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { blend, type BlendRow } from "../../src/fit/blend";
+import { cutSize } from "../../src/fit/cut-size";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf } from "./bodies";
+
+const at = (rows: readonly BlendRow[], place: string) => {
+  const row = rows.find((one) => one.place === place);
+  if (!row) throw new Error(`no row for ${place}`);
+  return row;
+};
+
+describe("blend", () => {
+  const body = bodyOf({ bust: 34, waist: 28, hip: 40 });
+
+  // Common practice: 12 at the bust, 14 at the waist, 16 at the hip; two side seams are four edges (from memory).
+  it("gives each place its closest size and shares the change among four edges", () => {
+    expect(got(blend(missesChart, body, "dress"))).toMatchObject([
+      { place: "bust", size: "12", girthChange: 0, edgeChange: 0, lengthChange: null },
+      { place: "waist", size: "14", girthChange: 1.5, edgeChange: 0.375 },
+      { place: "hip", size: "16", girthChange: 4, edgeChange: 1 },
+    ]);
+  });
+
+  it("gives the first size with enough ease by finished measurements", () => {
+    const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+    expect(got(blend(missesChart, body, "dress", { finished })).map(({ size }) => size)).toEqual(["12", "14", "14"]);
+  });
+
+  it("says between which two places the line is drawn, and by which rule", () => {
+    const rows = got(blend(missesChart, body, "dress"));
+    expect(at(rows, "bust").note).toBe("Sets the frame size: the closest size.");
+    expect(at(rows, "waist").note).toBe(
+      "Draw the line from 12 at the bust to 14 at the waist. The closest size by the body chart.",
+    );
+    const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+    expect(at(got(blend(missesChart, body, "dress", { finished })), "hip").note).toBe(
+      "Straight on in size 14 from the waist. First size with enough: 2 inches of ease (2 inches wanted, our least ease).",
+    );
+  });
+
+  it("goes in at a waist that is smaller than the frame, where the garment has to fit", () => {
+    const slim = bodyOf({ bust: 38, waist: 28, hip: 40 });
+    const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+    expect(at(got(blend(missesChart, slim, "dress", { finished })), "waist")).toMatchObject({
+      size: "14",
+      girthChange: -2,
+      edgeChange: -0.5,
+    });
+    expect(at(got(blend(missesChart, slim, "loose dress", { finished })), "waist")).toMatchObject({
+      size: "16",
+      girthChange: 0,
+    });
+    expect(at(got(blend(missesChart, bodyOf({ waist: 28, hip: 40 }), "skirt", { finished })), "waist").size).toBe("14");
+  });
+
+  it("keeps neck, shoulders, cross back and high bust in the frame size, and says what they are by themselves", () => {
+    const chart = chartOf("body", "in", ["S", "M", "L"], {
+      neck: [13, 14, 15], shoulder: [4.5, 4.75, 5], crossBack: [13, 14, 15], highBust: [32, 34, 36], bust: [34, 36, 38],
+    }); // prettier-ignore
+    const rows = got(
+      blend(chart, bodyOf({ neck: 15, shoulder: 4.75, crossBack: 14, highBust: 36, bust: 36 }), "shirt"),
+    );
+    expect(rows.map(({ place, size, girthChange }) => [place, size, girthChange])).toEqual([
+      ["neck", "M", 0], ["shoulder", "M", 0], ["crossBack", "M", 0], ["highBust", "M", 0], ["bust", "M", 0],
+    ]); // prettier-ignore
+    expect(at(rows, "neck").note).toBe("Frame place, never blended; by itself it is a L: alter it in the frame size.");
+    expect(at(rows, "shoulder").note).toBe("Frame place, never blended.");
+  });
+
+  it("goes out at a bust that has too little ease in its frame size, and leaves the frame as it is", () => {
+    const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+    const rows = got(
+      blend(missesChart, bodyOf({ highBust: 34, bust: 36.75, waist: 28, hip: 38 }), "dress", { finished }),
+    );
+    // Size 14 finished 39: 2 1/4 in on 36 3/4. Size 16 finished 41: 4 1/4.
+    expect(rows.map(({ place, size }) => [place, size])).toEqual([["highBust", "14"], ["bust", "16"], ["waist", "14"], ["hip", "14"]]); // prettier-ignore
+    expect(at(rows, "bust").note).toMatch(/First size with enough: 4 1\/4 inches of ease/);
+  });
+
+  it("keeps the bust in the frame size with a bust adjustment", () => {
+    const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+    const rows = got(blend(missesChart, bodyOf({ highBust: 36, bust: 40, waist: 30, hip: 40 }), "dress", { settings }));
+    expect(rows.map(({ size }) => size)).toEqual(["16", "16", "16", "16"]);
+    expect(at(rows, "bust").note).toMatch(/full-bust adjustment of 2 inches, half of it on the half front piece/);
+  });
+
+  // About 1/2 in an edge beyond the outermost size: general extension practice, from memory.
+  it("goes beyond the outermost size by about 1/2 in an edge, then says so", () => {
+    const near = at(got(blend(missesChart, bodyOf({ bust: 46, waist: 39, hip: 50 }), "dress")), "hip");
+    expect(near).toMatchObject({ size: "24", girthChange: 2, edgeChange: 0.5 });
+    expect(near.note).toMatch(/2 inches beyond size 24, the largest: 1\/2 inch an edge\.$/);
+    const far = at(got(blend(missesChart, bodyOf({ bust: 46, waist: 39, hip: 51 }), "dress")), "hip");
+    expect(far).toMatchObject({ size: "24", girthChange: 3, edgeChange: 0.75 });
+    expect(far.note).toMatch(
+      /more than about 1\/2 inch an edge \(from memory\): slash and spread, or take a pattern in other sizes\.$/,
+    );
+    const small = at(got(blend(missesChart, bodyOf({ bust: 30.5, waist: 21, hip: 32.5 }), "dress")), "waist");
+    expect(small).toMatchObject({ size: "6", girthChange: -2 });
+    expect(small.note).toMatch(/2 inches inside size 6, the smallest: 1\/2 inch an edge\.$/);
+  });
+
+  it("goes beyond the outermost size by what the ease lacks there", () => {
+    const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+    const row = at(got(blend(missesChart, bodyOf({ bust: 46, waist: 39, hip: 51 }), "dress", { finished })), "hip");
+    // Size 24 finished 52: 1 in of ease on 51, 2 wanted, so 1 in more: 1/4 in an edge.
+    expect(row).toMatchObject({ size: "24", girthChange: 1, edgeChange: 0.25 });
+  });
+
+  it("says where a shirt isn't judged", () => {
+    expect(at(got(blend(missesChart, body, "shirt")), "hip").note).toMatch(
+      /a shirt isn't judged by it, blend only where/,
+    );
+  });
+
+  it("leaves out a girth that isn't measured, and says so", () => {
+    const row = at(got(blend(missesChart, bodyOf({ bust: 34, hip: 36 }), "shirt")), "waist");
+    expect(row).toMatchObject({ size: null, girthChange: null, edgeChange: null });
+    expect(row.note).toBe("The waist isn't measured: it is not blended.");
+  });
+
+  it("lengthens and shortens at every length that both have", () => {
+    const chart = chartOf("body", "in", ["S", "M"], {
+      hip: [36, 38],
+      crotchDepth: [10, 10.25],
+      insideLeg: [30, 30.5],
+      height: [64, 65],
+    });
+    const rows = got(blend(chart, bodyOf({ hip: 36, crotchDepth: 10.5, insideLeg: 29, height: 64 }), "trousers"));
+    expect(at(rows, "crotchDepth")).toMatchObject({ lengthChange: 0.5, size: null });
+    expect(at(rows, "crotchDepth").note).toMatch(/^Lengthen size S by 1\/2 inch/);
+    expect(at(rows, "insideLeg")).toMatchObject({ lengthChange: -1 });
+    expect(at(rows, "height").note).toMatch(/^As printed for size S\. Height alone/);
+  });
+
+  it("says that a child's growth may be added", () => {
+    const chart = chartOf("body", "cm", ["104", "110"], { chest: [57, 59], height: [104, 110] });
+    const mina = bodyOf({ chest: 57, height: 105 });
+    expect(at(got(blend(chart, mina, "child's top")), "height").note).toMatch(/a row Growth in the settings adds it/);
+    const settings = settingsOf(["Growth", "", "height", 3, "cm"]);
+    expect(at(got(blend(chart, mina, "child's top", { settings })), "height")).toMatchObject({ lengthChange: 4 });
+  });
+
+  it("shares the change among her own count of edges, and rounds to her own step", () => {
+    const edges = settingsOf(["Edges", "dress", "", 8, ""], ["Edges", "dress", "hip", 2, ""]);
+    const rows = got(blend(missesChart, body, "dress", { settings: edges }));
+    expect([at(rows, "waist").edgeChange, at(rows, "hip").edgeChange]).toEqual([0.1875, 2]);
+    const step = settingsOf(["Edges", "dress", "", 8, ""], ["Step", "", "", "1/8", "in"]);
+    expect(at(got(blend(missesChart, body, "dress", { settings: step })), "waist").edgeChange).toBe(0.25);
+  });
+
+  it("refuses centimetres against inches in a length", () => {
+    expect(said(blend(missesChart, bodyOf({ bust: 34, backWaistLength: 41 }), "shirt"))).toMatch(/cm against inches/);
+  });
+
+  it("refuses a frame place off the chart", () => {
+    expect(said(blend(missesChart, bodyOf({ bust: 60, waist: 28, hip: 40 }), "dress"))).toMatch(/above this chart/);
+  });
+
+  const figure = (place: string, index: number) =>
+    missesChart.rows.find((row) => row.place === place)!.values[index] as number;
+  const inside = fc.record({
+    bust: fc.double({ min: 30.5, max: 46, noNaN: true }),
+    waist: fc.double({ min: 23, max: 39, noNaN: true }),
+    hip: fc.double({ min: 32.5, max: 48, noNaN: true }),
+  });
+
+  it("changes nothing for a body that is one size", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 9 }), fc.double({ min: 2.5, max: 10, noNaN: true }), (index, ease) => {
+        const one = bodyOf(
+          Object.fromEntries(["bust", "waist", "hip", "backWaistLength"].map((place) => [place, figure(place, index)])),
+        );
+        for (const options of [{}, { finished: finishedFrom(missesChart, { bust: ease, waist: ease, hip: ease }) }])
+          for (const row of got(blend(missesChart, one, "dress", options))) {
+            expect([row.girthChange ?? 0, row.edgeChange ?? 0, row.lengthChange ?? 0]).toEqual([0, 0, 0]);
+            expect(row.size ?? missesChart.sizes[index]).toBe(missesChart.sizes[index]);
+          }
+      }),
+    );
+  });
+
+  it("stays between its ends: each place between the frame size and its own size, the change that of the printed lines", () => {
+    const index = (size: string | null) => missesChart.sizes.indexOf(size!);
+    fc.assert(
+      fc.property(inside, fc.double({ min: 3, max: 8, noNaN: true }), (measures, ease) => {
+        const finished = finishedFrom(missesChart, { bust: ease, waist: ease, hip: ease });
+        const alone = got(blend(missesChart, bodyOf(measures), "dress"));
+        const judged = got(blend(missesChart, bodyOf(measures), "dress", { finished }));
+        const frame = index(at(alone, "bust").size);
+        for (const place of ["waist", "hip"]) {
+          const [own, size] = [index(at(alone, place).size), index(at(judged, place).size)];
+          expect(size).toBeGreaterThanOrEqual(Math.min(frame, own));
+          expect(size).toBeLessThanOrEqual(Math.max(frame, own));
+          expect(at(judged, place).girthChange).toBeCloseTo(figure(place, size) - figure(place, frame), 9);
+          expect(at(judged, place).edgeChange! * 4).toBeCloseTo(at(judged, place).girthChange!, 9);
+        }
+      }),
+    );
+  });
+
+  it("has the size to cut in one piece as its largest", () => {
+    const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+    fc.assert(
+      fc.property(inside, fc.boolean(), (measures, judged) => {
+        const options = judged ? { finished } : {};
+        const cut = cutSize(missesChart, bodyOf(measures), "dress", options);
+        const sizes = got(blend(missesChart, bodyOf(measures), "dress", options)).map(({ size }) =>
+          missesChart.sizes.indexOf(size!),
+        );
+        if (cut.ok) expect(Math.max(...sizes)).toBe(missesChart.sizes.indexOf(cut.value.size));
+      }),
+    );
+  });
+});
