@@ -74,6 +74,23 @@ export function sizesIn(text: string): string[] {
     .filter((word) => word !== "");
 }
 
+const RANGE = / to | bis | à |[-–—]/i;
+
+/**
+ * The groups that one cell names: "6-12, 14-20" are two, because commas, semicolons and line ends divide ranges; "6, 8, 10"
+ * is one, a list of sizes.
+ *
+ * @example groupsInCell("6-12; 14-20") //=> ["6-12", "14-20"]
+ */
+export function groupsInCell(cell: Cell): readonly Cell[] {
+  if (typeof cell !== "string") return [cell];
+  const parts = cell.split(/[,;\n]/).map((part) => part.trim());
+  const several = parts.filter((part) => part !== "");
+  return several.length > 1 && several.filter((part) => RANGE.test(part)).length * 2 >= several.length
+    ? several
+    : [cell];
+}
+
 /** More groups than a pattern is ever sold in. */
 const MOST_GROUPS = 60;
 const MOST_SIZES = 60;
@@ -83,14 +100,14 @@ const MOST_WAYS = 100_000;
 /**
  * The fewest size groups that hold all the sizes, so the envelopes to buy. Of several ways the one that is listed first.
  *
- * @param groups as cells; blank ones are skipped
+ * @param groups as cells, one group or several in each; blank ones are skipped
  * @param sizes as cells; blank ones are skipped, a blend ("12-16", "12+16") needs both of its ends
  * @returns the groups in their order and their own words
  * @example envelopes(["6-12", "14-20"], [12, 16]) //=> { ok: true, value: ["6-12", "14-20"] }
  */
 export function envelopes(groups: readonly Cell[], sizes: readonly Cell[]): Result<readonly string[]> {
   const read: SizeGroup[] = [];
-  for (const cell of groups) {
+  for (const cell of groups.flatMap(groupsInCell)) {
     if (isBlank(cell)) continue;
     const group = readSizeGroup(cell);
     if (!group.ok) return group;

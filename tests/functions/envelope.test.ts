@@ -18,6 +18,12 @@ describe("ENVELOPE", () => {
     expect(await ENVELOPE([column("10-16", "6-12", "14-20"), column(10, 12)])).toBe("10-16");
     expect(await ENVELOPE([column("6-8", "10-12", "6-12"), column(8, 10)])).toBe("6-12");
   });
+  test("reads several groups from one cell, divided as ranges are", async () => {
+    expect(await ENVELOPE(["6-12, 14-20", column(12, 14)])).toBe("6-12 + 14-20");
+    expect(await ENVELOPE(["6 to 12; 14 to 20", 16])).toBe("14 to 20");
+    expect(await ENVELOPE(["6-12\n14-20", 6])).toBe("6-12");
+    expect(await ENVELOPE(["6, 8, 10", 8])).toBe("6, 8, 10");
+  });
   test("reads groups in words, in brackets, as lists, in letters", async () => {
     expect(await ENVELOPE([[["6 to 12", "14 to 20"]], column(12, 14)])).toBe("6 to 12 + 14 to 20");
     expect(await ENVELOPE([column("A (6-8-10)", "6-8-10", "12-14"), 8])).toEqual(

@@ -24,14 +24,26 @@ describe("the embedded spreadsheet, put right", () => {
 
   test("knows a table whose name has an underscore or a full stop in it, and one named after its sheet", async () => {
     const sheet = opened.book.Worksheets.GetItem("Sheet1");
-    await write("L1:L3", [["Bust"], [80], [84]]);
-    sheet.Tables.Add("L1:L3", true).Name = "Camp.shirt_body";
-    await write("N1:N2", [["=SUM(Camp.shirt_body[Bust])"], ["=ROWS(Camp.shirt_body[#All])"]]);
-    expect(await opened.values("N1:N2")).toEqual([[164], [3]]);
+    await write("X1:X3", [["Bust"], [80], [84]]);
+    sheet.Tables.Add("X1:X3", true).Name = "Camp.shirt_body";
+    await write("Z1:Z2", [["=SUM(Camp.shirt_body[Bust])"], ["=ROWS(Camp.shirt_body[#All])"]]);
+    expect(await opened.values("Z1:Z2")).toEqual([[164], [3]]);
     opened.book.Tables.GetItem("Camp.shirt_body").Name = "Sheet1";
-    await write("N3", [["=SUM(Sheet1[Bust])"]]);
-    expect(await opened.values("N3")).toEqual([[164]]);
+    await write("Z3", [["=SUM(Sheet1[Bust])"]]);
+    expect(await opened.values("Z3")).toEqual([[164]]);
     opened.book.Tables.GetItem("Sheet1").Name = "Shirts";
+  });
+
+  test("knows a name that was made before, and one that reaches beyond the sheet's edge", async () => {
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
+      context.workbook.names.add("Wide", "=Sheet1!$T$1:$T$2000");
+      await context.sync();
+      sheet.getRange("T1").values = [[4]];
+      await context.sync();
+    });
+    await write("R1:R2", [["=SUM(Wide)"], ["=ROWS(Wide)"]]);
+    expect(await opened.values("R1:R2")).toEqual([[4], [2000]]);
   });
 
   test("leaves a range in its order when SORT and SORTBY read it", async () => {

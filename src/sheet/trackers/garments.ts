@@ -2,10 +2,9 @@ import { garmentNames } from "../../fit/read-garment";
 import type { Tracker } from "../tracker";
 import { SETTINGS, unlessBlank } from "./formulas";
 
-/** The row of a person's measure: the place's row, the person's column. */
-const BODY =
-  "INDEX(Measurements[#All],MATCH([@Place],INDEX(Measurements[#All],0,1),0),MATCH([@Person],INDEX(Measurements[#All],1,0),0))";
-const BODY_UNIT = "INDEX(Measurements[#All],MATCH([@Place],INDEX(Measurements[#All],0,1),0),2)";
+/** The row of a place, and of it the person's cell. */
+const BODY = "XLOOKUP([@Person],Measurements[#Headers],XLOOKUP([@Place],Measurements[Measurement],Measurements))";
+const BODY_UNIT = "XLOOKUP([@Place],Measurements[Measurement],Measurements[Unit])";
 
 /** What she owns and likes to wear: its measurements less her own are the ease she likes. */
 export const garments: Tracker = {

@@ -8,7 +8,7 @@ export const SHOP_HEADINGS = ["Fabric", "Width", "Needed", "From the stash", "To
 export const SHOP_CELL = { row: 6, column: 0 } as const;
 const FIRST = SHOP_CELL.row + 1;
 /** More projects than a person has; the totals look no further. */
-const LAST = FIRST + 999;
+const LAST = 1000;
 const column = (letter: string): string => `${letter}${FIRST}:${letter}${LAST}`;
 const isRow = `(${column("G")}<>"")*(LEFT(${column("G")},14)<>"Nothing to buy")`;
 

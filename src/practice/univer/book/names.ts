@@ -39,6 +39,7 @@ export class NamedItem extends HostObject {
   }
   set Formula(formula: string) {
     this.fname.setRef(formula.replace(/^=/, ""));
+    this.reach();
   }
   get Type() {
     if (this.range()) return "Range";
@@ -56,6 +57,10 @@ export class NamedItem extends HostObject {
   Delete() {
     this.fname.delete();
   }
+  /** A name may stand for cells beyond the edge of a sheet, which Univer would not know: the sheet is enlarged. */
+  reach(): void {
+    this.range()?.facade();
+  }
   get sheetId() {
     return this.fname.getLocalSheetId();
   }
@@ -63,11 +68,16 @@ export class NamedItem extends HostObject {
     return this.fname.getFormulaOrRefString().replace(/^=/, "");
   }
   private range(): Range | undefined {
-    const { sheet, local } = splitSheet(this.reference);
-    const area = parseArea(local);
-    const owner = sheet === undefined ? undefined : this.book.Worksheets.find(sheet);
-    return area && owner?.GetRangeByIndexes(area.row, area.column, area.rows, area.columns);
+    return rangeOf(this.book, this.reference);
   }
+}
+
+/** The cells that a reference names, when it is nothing but a place on a sheet. */
+function rangeOf(book: UniverBook, reference: string): Range | undefined {
+  const { sheet, local } = splitSheet(reference);
+  const area = parseArea(local);
+  const owner = sheet === undefined ? undefined : book.Worksheets.find(sheet);
+  return area && owner?.GetRangeByIndexes(area.row, area.column, area.rows, area.columns);
 }
 
 /** `workbook.names`, or those that belong to one sheet. */
@@ -89,12 +99,16 @@ export class NamedItemCollection extends HostCollection<NamedItem> {
       target instanceof Range
         ? `${quoteSheet(target.sheet.Name)}!${formatArea(target, "$")}`
         : String(target).replace(/^=/, "");
+    // A name that reaches beyond the edge of Univer's small sheets would be #NAME?: asking for the cells enlarges them.
+    rangeOf(this.book, reference)?.facade();
     const builder = this.book.fbook.newDefinedNameBuilder().setName(name).setRef(reference);
     if (comment) builder.setComment(comment);
     if (this.sheet) builder.setScopeToWorksheet(this.sheet.fsheet);
     else builder.setScopeToWorkbook();
     this.book.fbook.insertDefinedNameBuilder(builder.build());
-    return this.GetItem(name);
+    const item = this.GetItem(name);
+    item.reach();
+    return item;
   }
   AddFormulaLocal(name: string, formula: string, comment?: string) {
     return this.Add(name, formula, comment);

@@ -148,7 +148,9 @@ export class UniverBook extends HostObject {
   }
   /** Whether Univer's parser gets to the end of a formula. */
   readable(formula: string): boolean {
-    return typeof this.#lexer.treeBuilder(formula) !== "string";
+    // The parser remembers what it has read here, where it knows no names, and would answer #NAME? for them ever after:
+    // with a space at its end the formula is another one.
+    return typeof this.#lexer.treeBuilder(`${formula} `) !== "string";
   }
   /** The formula as it would stand in a cell so many columns to the right and rows further down. */
   moved(formula: string, columns: number, rows: number): string {
