@@ -21,6 +21,13 @@ function start(): void {
         import(/* webpackChunkName: "fit" */ "./fit/section").then(({ fitSection }) => fitSection),
       ),
     },
+    {
+      id: "sheets",
+      title: words.sections.sheets,
+      ...loadedLater(app, () =>
+        import(/* webpackChunkName: "sheets" */ "./sheets/section").then((loaded) => loaded.sheetsSection),
+      ),
+    },
   ];
   const { list, panels } = tabs(words.sectionsLabel, sections);
   document.getElementById("starting")?.remove();

@@ -10,6 +10,9 @@ export interface TableFacts {
   readonly sheet: string;
   /** Where it stands, headings included: "A4:F9". */
   readonly address: string;
+  /** Of its first heading, counted from 0. */
+  readonly row: number;
+  readonly column: number;
   readonly headings: readonly string[];
   /** How many, without the headings. */
   readonly rows: number;
@@ -47,7 +50,7 @@ export async function readFacts(): Promise<Reading<Facts>> {
     const details = tables.items.map((table) => ({
       name: table.name,
       sheet: table.worksheet.load("name"),
-      range: table.getRange().load("address,rowCount"),
+      range: table.getRange().load("address,rowIndex,columnIndex,rowCount"),
       headings: table.getHeaderRowRange().load("values"),
     }));
     await context.sync();
@@ -59,6 +62,8 @@ export async function readFacts(): Promise<Reading<Facts>> {
         sheet: sheet.name,
         address: range.address.replace(/^.*!/, ""),
         headings: (headings.values[0] as CellValue[]).map(String),
+        row: range.rowIndex,
+        column: range.columnIndex,
         rows: range.rowCount - 1,
       })),
     };

@@ -7,7 +7,9 @@ const WIDTH = 320;
 const SIDE = 10;
 const TOP = 8;
 const LABEL = 16;
-const BAND = 26;
+const BAND = 32;
+/** Lines and marks run above the sizes' labels. */
+const MARKS = 10;
 const ROW = LABEL + BAND + 16;
 
 /** A figure's place across the drawing. */
@@ -19,7 +21,7 @@ export function across(picture: Pick<FitPicture, "low" | "high">, value: number)
 export function fitDrawing(picture: FitPicture): HTMLElement {
   const height = TOP + picture.places.length * ROW;
   const titleId = freshId("picture");
-  const middle = (index: number) => TOP + index * ROW + LABEL + BAND / 2;
+  const middle = (index: number) => TOP + index * ROW + LABEL + MARKS;
   const line = (at: (place: PicturePlace) => number) =>
     picture.places.map((place, index) => `${across(picture, at(place))},${middle(index)}`).join(" ");
   const svg = drawn(
@@ -32,7 +34,7 @@ export function fitDrawing(picture: FitPicture): HTMLElement {
     drawn("polyline", { class: "body-line", points: line(({ body }) => body) }),
     ...picture.places.map((place, index) => diamond(across(picture, place.blendAt), middle(index))),
     ...picture.places.map((place, index) =>
-      drawn("circle", { class: "body-mark", cx: across(picture, place.body), cy: middle(index), r: 4.5 }),
+      drawn("circle", { class: "body-mark", cx: across(picture, place.body), cy: middle(index), r: 3.5 }),
     ),
   );
   return element("figure", { class: "fit" }, svg, legend());
@@ -60,7 +62,7 @@ function placeRow(picture: FitPicture, place: PicturePlace, top: number): SVGEle
     const isFrame = size === picture.frame;
     const label =
       width >= 6 * size.length + 2
-        ? drawn("text", { class: "band-label", x: x + width / 2, y: y + BAND / 2 + 4 }, size)
+        ? drawn("text", { class: "band-label", x: x + width / 2, y: y + BAND - 5 }, size)
         : null;
     return drawn("g", {}, drawn("rect", { class: isFrame ? "band frame" : "band", x, y, width, height: BAND }), label);
   });
@@ -87,12 +89,12 @@ function placeRow(picture: FitPicture, place: PicturePlace, top: number): SVGEle
 }
 
 function diamond(x: number, y: number): SVGElement {
-  return drawn("path", { class: "blend-mark", d: `M${x} ${y - 6}L${x + 6} ${y}L${x} ${y + 6}L${x - 6} ${y}Z` });
+  return drawn("path", { class: "blend-mark", d: `M${x} ${y - 8}L${x + 8} ${y}L${x} ${y + 8}L${x - 8} ${y}Z` });
 }
 
 function legend(): HTMLElement {
   const item = (mark: SVGElement, text: string) =>
-    element("li", {}, drawn("svg", { viewBox: "0 0 28 14", width: 28, height: 14, "aria-hidden": "true" }, mark), text);
+    element("li", {}, drawn("svg", { viewBox: "0 0 28 16", width: 28, height: 16, "aria-hidden": "true" }, mark), text);
   return element(
     "ul",
     { class: "legend" },
@@ -100,13 +102,13 @@ function legend(): HTMLElement {
       drawn(
         "g",
         {},
-        drawn("line", { class: "body-line", x1: 0, y1: 7, x2: 28, y2: 7 }),
-        drawn("circle", { class: "body-mark", cx: 14, cy: 7, r: 4.5 }),
+        drawn("line", { class: "body-line", x1: 0, y1: 8, x2: 28, y2: 8 }),
+        drawn("circle", { class: "body-mark", cx: 14, cy: 8, r: 3.5 }),
       ),
       words.legend.body,
     ),
     item(
-      drawn("g", {}, drawn("line", { class: "blend-line", x1: 0, y1: 7, x2: 28, y2: 7 }), diamond(14, 7)),
+      drawn("g", {}, drawn("line", { class: "blend-line", x1: 0, y1: 8, x2: 28, y2: 8 }), diamond(14, 8)),
       words.legend.blend,
     ),
     item(drawn("rect", { class: "band frame", x: 2, y: 2, width: 24, height: 10 }), words.legend.frame),

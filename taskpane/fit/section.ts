@@ -45,7 +45,8 @@ export function fitSection(app: App): Shown {
     result.replaceChildren(
       ...(answered.ok ? answerParts(answered.value, chosen) : [element("p", { class: "warning-box" }, answered.said)]),
     );
-    app.say(answered.ok ? answered.value.note : answered.said, answered.ok ? "said" : "warning");
+    const said = answered.ok ? words.headline(answered.value.picture.cut, answered.value.picture.frame) : answered.said;
+    app.say(said, answered.ok ? "said" : "warning");
   };
   const answerParts = (answer: FitAnswer, { garment: name }: FitChoice) => [
     element("p", { class: "headline" }, words.headline(answer.picture.cut, answer.picture.frame)),

@@ -1,0 +1,96 @@
+/** The sheets of the hobby: which are there, setting the others up, and adding to them. */
+import {
+  isNamed,
+  MEASUREMENTS_TABLE,
+  paneWords,
+  personColumn,
+  refusalSentence,
+  sentence,
+  shopCopySheet,
+  shopList,
+  trackerColumns,
+  trackers,
+  trackersPlan,
+  type TrackerKey,
+  type Units,
+} from "../../src/index";
+import type { App } from "../app";
+import { carryOut, carryOutAll, type Facts } from "../excel";
+import { tableCells } from "../patterns";
+
+const words = paneWords.sheets;
+
+export async function setUp(app: App, wanted: readonly TrackerKey[], facts: Facts, units: Units): Promise<void> {
+  if (wanted.length === 0) return app.say(words.chooseFirst, "warning");
+  const plans = trackersPlan(wanted, facts.sheets, units);
+  const carried = await carryOutAll(plans);
+  if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
+  const made = plans.flatMap(({ sheets = [] }) => sheets.map(({ sheet }) => sheet));
+  app.wrote(carried.receipt, words.whatSetUp(made.length));
+  app.say(words.setUp(made));
+}
+
+/** A column for a person, at the right end of the measurements. */
+export async function addPerson(app: App, name: string, facts: Facts, units: Units): Promise<boolean> {
+  const table = facts.tables.find((one) => one.name === MEASUREMENTS_TABLE);
+  const column = personColumn(name);
+  if (column.heading === "") app.say(words.personMissing, "warning");
+  else if (!table) app.say(words.noMeasurements, "warning");
+  else if (isNamed(column.heading, table.headings)) app.say(words.personThere(column.heading), "warning");
+  else {
+    const plan = trackerColumns({ ...trackers.measurements, columns: [column] }, table, units);
+    const carried = await carryOut({ columns: [plan], show: table.sheet });
+    if (!carried.ok) app.say(refusalSentence(carried.refusal), "warning");
+    else {
+      app.wrote(carried.receipt, words.whatPerson(column.heading));
+      app.say(words.personAdded(column.heading, table.sheet));
+      return true;
+    }
+  }
+  return false;
+}
+
+/** The columns that her own table lacks to be one of ours. */
+export async function addColumns(
+  app: App,
+  tableName: string,
+  key: Exclude<TrackerKey, "shoppingList">,
+  facts: Facts,
+  units: Units,
+): Promise<void> {
+  const table = facts.tables.find(({ name }) => name === tableName);
+  if (!table) return app.say(words.noTable, "warning");
+  const plan = trackerColumns(trackers[key], table, units);
+  if (plan.columns.length === 0) return app.say(words.nothingMissing(tableName));
+  const carried = await carryOut({ columns: [plan], show: table.sheet });
+  if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
+  const headings = plan.columns.map(({ heading }) => heading);
+  app.wrote(carried.receipt, words.whatColumns(tableName));
+  app.say(words.columnsAdded(tableName, headings));
+}
+
+/** Today's shopping list as plain values on a sheet of its own. */
+export async function shopCopy(app: App, facts: Facts, units: Units, today: Date): Promise<void> {
+  const has = (name: string) => facts.tables.some((table) => table.name === name);
+  if (!has("Projects")) return app.say(words.noProjects, "warning");
+  const projects = await tableCells("Projects");
+  if (!projects.ok) return app.say(refusalSentence(projects.refusal), "warning");
+  const stash = has("Stash") ? await tableCells("Stash") : undefined;
+  if (stash && !stash.ok) return app.say(refusalSentence(stash.refusal), "warning");
+  const rows = shopList(projects.value, stash?.value);
+  if (!rows.ok) return app.say(sentence(rows.problem), "warning");
+  const date = today.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+  const planned = shopCopySheet(rows.value, date, units);
+  const sheet = freeSheet(planned.sheet, facts.sheets);
+  const carried = await carryOut({ sheets: [{ ...planned, sheet }], show: sheet });
+  if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
+  app.wrote(carried.receipt, words.whatCopy);
+  app.say(words.copied(sheet));
+}
+
+/** A second copy on one day stands beside the first. */
+function freeSheet(wanted: string, sheets: readonly string[]): string {
+  let name = wanted;
+  for (let count = 2; isNamed(name, sheets); count++) name = `${wanted.slice(0, 28)} ${count}`;
+  return name;
+}
