@@ -1,3 +1,4 @@
+import { formatLength } from "../length/format";
 import { convert } from "../length/length";
 import { clean, TOLERANCE } from "../length/round-up";
 import { placeName } from "../chart/places";
@@ -44,7 +45,7 @@ export function fitting(printed: Chart, garment: string, options: FitOptions = {
   const known = readGarment(garment, settings);
   if (!known.ok) return known;
   const chart = upward(printed);
-  const finished = options.finished && finishedFigures(chart, upward(options.finished));
+  const finished = options.finished && finishedFigures(chart, options.finished);
   return answer({
     chart,
     garment: known.value,
@@ -62,7 +63,7 @@ function finishedFigures(chart: Chart, finished: Chart): FinishedFigures {
     finished.unit === null || chart.unit === null ? value : clean(convert(value, finished.unit, chart.unit));
   const figures = (place: Place): Result<number>[] => {
     const rows = rowsOf(finished, place);
-    const falling = rows.map((row) => fallIn(finished, row)).find((problem) => problem !== undefined);
+    const falling = rows.map((row) => fallIn(finished, row, columns)).find((problem) => problem !== undefined);
     return columns.map((column, index) => {
       if (rows.length === 0) return noPlace(finished, place);
       if (falling) return { ok: false, problem: falling };
@@ -89,17 +90,21 @@ function finishedFigures(chart: Chart, finished: Chart): FinishedFigures {
   };
 }
 
-/** A row that falls from one size to a larger one is a slip of the pen, and a garment would be cut by it. */
-function fallIn(chart: Chart, row: ChartRow): Problem | undefined {
+/**
+ * A row that falls from one size to a larger one, in the order of the body chart's sizes, is a slip of the pen, and a
+ * garment would be cut by it.
+ */
+function fallIn(finished: Chart, row: ChartRow, columns: readonly number[]): Problem | undefined {
   let before: number | undefined;
-  for (const [index, value] of row.values.entries()) {
+  for (const column of columns) {
+    const value = row.values[column];
     if (!isPrinted(value)) continue;
     const figure = figureNumber(value, "low");
     if (before !== undefined && figure < before - TOLERANCE)
       return refuse("fallingRow", {
         place: placeName(row.place),
-        size: chart.sizes[index] ?? "",
-        figures: `${before}, ${figure}`,
+        size: finished.sizes[column] ?? "",
+        figures: `${formatLength(before, finished.unit)}, then ${formatLength(figure, finished.unit)}`,
       }).problem;
     before = figure;
   }

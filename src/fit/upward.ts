@@ -11,7 +11,7 @@ export function upward(chart: Chart): Chart {
   const before = known.get(chart);
   if (before) return before;
   const directions = chart.rows.map(direction);
-  const falls = directions.some((one) => one < 0) && !directions.some((one) => one > 0);
+  const falls = directions.some((one) => one < 0) && !directions.some((one) => one > 0) && !numbered(chart.sizes);
   const turned = falls
     ? {
         ...chart,
@@ -26,6 +26,9 @@ export function upward(chart: Chart): Chart {
   known.set(turned, turned);
   return turned;
 }
+
+/** Sizes whose numbers rise: a chart that falls beneath them is a slip, and stays as it is to be refused. */
+const numbered = (sizes: readonly string[]): boolean => Number(sizes[0]) < Number(sizes.at(-1));
 
 /** 1 for a row that ends above its beginning, -1 below, 0 for a row of one figure. */
 function direction({ values }: ChartRow): number {

@@ -1,0 +1,156 @@
+import { describe, expect, it } from "vitest";
+import { cutNote } from "../../src/fit/cut-note";
+import type { Chart } from "../../src/chart/model";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf } from "./bodies";
+
+const BETWEEN = "Between two sizes the closest is taken, and of two as close the larger.";
+
+describe("cutNote", () => {
+  // Common practice: 34-28-40 is 12, 14 and 16 on the misses chart.
+  const body = bodyOf({ bust: 34, waist: 28, hip: 40 });
+  const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+  const note = (...args: Parameters<typeof cutNote>) => said(cutNote(...args));
+
+  it("says what a shirt is cut by and what isn't known of it", () => {
+    expect(note(missesChart, body, "shirt")).toBe(
+      `Cut size 12, by the bust. Without finished measurements the ease isn't checked. The waist and the hip are not checked. ${BETWEEN}`,
+    );
+  });
+
+  it("puts the blend first where the places differ", () => {
+    expect(note(missesChart, body, "dress")).toBe(
+      `A blend fits better: 12 at the bust, 14 at the waist and 16 at the hip. In one piece cut size 16: by the body chart the bust is a 12, the waist is a 14 and the hip is a 16, and the largest decides. Without finished measurements the ease isn't checked. ${BETWEEN}`,
+    );
+  });
+
+  it("says where the ease made it step up, and whose least ease that is", () => {
+    expect(note(missesChart, body, "dress", { finished })).toBe(
+      `A blend fits better: 12 at the bust and 14 at the waist and the hip. In one piece cut size 14. The frame size by the bust is 12; 14 is the first with enough ease: 5 inches at the bust, 2 inches at the waist and 2 inches at the hip. The least ease at the bust is ours, 2 1/2 inches; published ones run from 1 1/2 to 4 inches. ${BETWEEN}`,
+    );
+    const settings = settingsOf(["Least ease", "", "bust", 3, "in"]);
+    expect(note(missesChart, body, "dress", { finished, settings })).not.toMatch(/published/);
+  });
+
+  it("gives the ease of a shirt's hip where the finished measurements reach it", () => {
+    expect(note(missesChart, bodyOf({ bust: 34, waist: 26, hip: 37 }), "shirt", { finished })).toMatch(
+      /^Cut size 12, the frame size by the bust\. It has enough ease: 3 inches at the bust\. The waist has 2 1\/2 inches of ease\. The hip has 3 inches of ease\./,
+    );
+    expect(note(missesChart, body, "shirt", { finished })).toMatch(
+      /^A blend fits better: 12 at the bust and 14 at the waist and the hip\. .*The hip has no ease, and the least is 2 inches: blend there\./,
+    );
+    expect(note(missesChart, body, "shirt", { finished: finishedFrom(missesChart, { bust: 3 }) })).toMatch(
+      /The waist and the hip are not checked\./,
+    );
+  });
+
+  it("says what the finished measurements don't print, and what the body chart says of it", () => {
+    expect(note(missesChart, body, "dress", { finished: finishedFrom(missesChart, { bust: 3, waist: 2 }) })).toMatch(
+      /The hip is not checked: the finished measurements don't print it; by the body chart it is a 16\./,
+    );
+    expect(note(missesChart, body, "dress", { finished: finishedFrom(missesChart, { backWaistLength: 0 }) })).toMatch(
+      /print none of the places that decide, so the ease isn't checked\./,
+    );
+  });
+
+  it("says what the chart doesn't print", () => {
+    const chart: Chart = { ...missesChart, rows: missesChart.rows.filter(({ place }) => place !== "hip") };
+    expect(note(chart, body, "dress")).toMatch(/The hip is not checked: the chart doesn't print it\./);
+  });
+
+  it("says that a jacket has no least ease of its own", () => {
+    expect(note(missesChart, body, "jacket", { finished })).toMatch(
+      /A jacket has no least ease of its own in print; that of a dress is used\./,
+    );
+    expect(note(missesChart, body, "blouse", { finished })).not.toMatch(/of its own/);
+  });
+
+  it("says that nothing is asked of a knit", () => {
+    expect(
+      note(missesChart, bodyOf({ hip: 38 }), "leggings", { finished: finishedFrom(missesChart, { hip: -2 }) }),
+    ).toMatch(
+      /^Cut size 14, the frame size by the hip\. Nothing is asked of a knit: the size is the pattern's own, so measure how far the cloth stretches\./,
+    );
+  });
+
+  // sewing.org (read): hip; a tips page, 2008 (read): waist.
+  it("names the default where print disagrees", () => {
+    expect(note(missesChart, body, "trousers")).toMatch(/By the hip, as most books say; some go by the waist\./);
+    const settings = settingsOf(["Governs", "trousers", "waist", "", ""], ["Between sizes", "", "", "larger", ""]);
+    expect(note(missesChart, body, "trousers", { settings })).toMatch(
+      /Between two sizes the larger is taken, as your settings say\.$/,
+    );
+    expect(note(missesChart, body, "trousers", { settings })).not.toMatch(/most books/);
+  });
+
+  it("proposes a blend for a waist that is smaller than the hip's size", () => {
+    expect(note(missesChart, body, "skirt", { finished })).toMatch(
+      /^A blend fits better: 14 at the waist and 16 at the hip\. In one piece cut size 16, the frame size by the hip\./,
+    );
+  });
+
+  it("says which of several views counts", () => {
+    const row = (view: string, more: number) => ({
+      place: "bust",
+      view,
+      label: "Bust",
+      values: missesChart.rows[1]!.values.map((value) => (value as number) + more),
+    });
+    expect(
+      note(missesChart, body, "shirt", {
+        finished: { ...missesChart, kind: "finished", rows: [row("A", 5), row("B", 3)] },
+      }),
+    ).toMatch(/The closest of views A and B counts\./);
+  });
+
+  it("says what a threshold decided", () => {
+    const settings = settingsOf(["Threshold", "", "", 2, "in"]);
+    expect(note(missesChart, bodyOf({ highBust: 34, bust: 35 }), "top", { settings })).toMatch(
+      /By the bust: 1 in over the high bust is below the threshold of 2 in\./,
+    );
+  });
+
+  it("says how much larger the adjustment must be where the pattern itself is close", () => {
+    const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+    expect(
+      note(missesChart, bodyOf({ highBust: 36, bust: 40 }), "top", {
+        settings,
+        finished: finishedFrom(missesChart, { bust: 2 }),
+      }),
+    ).toMatch(
+      /In size 16 it wants a full-bust adjustment of 2 inches, 1 inch on the half front piece\. So the bust has the pattern's own 2 inches of ease, 1\/2 inch below the least: make the adjustment so much larger\./,
+    );
+  });
+
+  // Choosing the Correct Pattern, sewing.org (read): petite tables have the back waist 1 in shorter.
+  it("points to a petite or tall table where the back waist is an inch or more off", () => {
+    const of = (backWaistLength: number) => note(missesChart, bodyOf({ bust: 34, backWaistLength }), "top");
+    expect(of(15.25)).toMatch(
+      /The back waist length is 1 inch shorter than the chart's: if the pattern has a petite table, look there\.$/,
+    );
+    expect(of(17.5)).toMatch(/1 1\/4 inches longer than the chart's: if the pattern has a tall table/);
+    expect(of(15.5)).not.toMatch(/petite/);
+    expect(note(missesChart, bodyOf({ hip: 40, waist: 30, backWaistLength: 14 }), "skirt")).not.toMatch(/petite/);
+  });
+
+  it("speaks in centimetres on a metric chart", () => {
+    const chart = chartOf("body", "cm", ["38", "40"], { bust: [88, 92] });
+    const own = chartOf("finished", "cm", ["38", "40"], { bust: [96, 100] });
+    expect(got(cutNote(chart, bodyOf({ bust: 88 }), "shirt", { finished: own }))).toBe(
+      `Cut size 38, the frame size by the bust. It has enough ease: 8 centimetres at the bust. The least ease at the bust is ours, 6.35 centimetres; published ones run from 3.81 to 10.16 centimetres. ${BETWEEN}`,
+    );
+  });
+
+  it("refuses what cutSize refuses", () => {
+    expect(note(missesChart, bodyOf({ hip: 52 }), "skirt")).toMatch(/4 in above this chart/);
+    expect(note(missesChart, body, "tent")).toMatch(/not a garment/);
+  });
+
+  it("is made of whole sentences without signs that can't be read aloud", () => {
+    for (const garment of ["shirt", "dress", "skirt", "jacket", "leggings", "nightwear"])
+      for (const options of [{}, { finished }]) {
+        const text = String(note(missesChart, bodyOf({ bust: 34, waist: 28, hip: 40 }), garment, options));
+        expect(text).toMatch(/^[A-Z][^()→≥<>=*]*\.$/);
+        expect(text).not.toMatch(/undefined|null|NaN| {2}|\.\./);
+      }
+  });
+});

@@ -1,0 +1,93 @@
+import { describe, expect, it } from "vitest";
+import { easePlan } from "../../src/fit/ease-plan";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf } from "./bodies";
+
+describe("easePlan", () => {
+  const body = bodyOf({ bust: 34, waist: 28, hip: 40 });
+  const finished = finishedFrom(missesChart, { bust: 3, waist: 2, hip: 4 });
+
+  it("goes from two sizes below to two above the frame size, place by place", () => {
+    const plan = got(easePlan(missesChart, body, "dress", finished));
+    expect(plan.map(({ size, place, ease }) => [size, place, ease])).toEqual([
+      ["8", "bust", 0.5], ["8", "waist", -2], ["8", "hip", -2.5],
+      ["10", "bust", 1.5], ["10", "waist", -1], ["10", "hip", -1.5],
+      ["12", "bust", 3], ["12", "waist", 0.5], ["12", "hip", 0],
+      ["14", "bust", 5], ["14", "waist", 2], ["14", "hip", 2],
+      ["16", "bust", 7], ["16", "waist", 4], ["16", "hip", 4],
+    ]); // prettier-ignore
+  });
+
+  it("names the ease, says enough or tight, and tells wearing from design ease", () => {
+    const plan = got(easePlan(missesChart, body, "dress", finished));
+    const row = (size: string, place: string) => plan.find((one) => one.size === size && one.place === place);
+    expect(row("12", "bust")).toMatchObject({
+      term: "fitted",
+      enough: "enough",
+      note: "Frame size. 2 1/2 inches to move, 1/2 inch by design; least ease 2 1/2 inches, ours.",
+    });
+    expect(row("12", "waist")).toMatchObject({ term: "", enough: "tight" });
+    expect(row("14", "hip")).toMatchObject({ term: "", enough: "enough" });
+    expect(row("8", "waist")).toMatchObject({ term: "smaller than the body: stretch knits only", enough: "tight" });
+    expect(row("8", "bust")?.note).toMatch(/^2 sizes below the frame: neck and shoulders are smaller too\./);
+  });
+
+  it("stops at the ends of the chart", () => {
+    const sizes = got(easePlan(missesChart, bodyOf({ bust: 30.5 }), "top", finishedFrom(missesChart, { bust: 3 }))).map(
+      ({ size }) => size,
+    );
+    expect(sizes).toEqual(["6", "8", "10"]);
+  });
+
+  it("gives the bust its ease after the adjustment", () => {
+    const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+    const plan = got(
+      easePlan(missesChart, bodyOf({ highBust: 36, bust: 40 }), "top", finishedFrom(missesChart, { bust: 3 }), {
+        settings,
+      }),
+    );
+    expect(plan.map(({ ease }) => ease)).toEqual([3, 3, 3, 3, 3]);
+    expect(plan[2]!.note).toMatch(/After the bust adjustment\./);
+  });
+
+  it("leaves the word out where no fit word covers the ease, and says so", () => {
+    const plan = got(easePlan(missesChart, bodyOf({ bust: 34 }), "jacket", finishedFrom(missesChart, { bust: 3 })));
+    expect(plan.find(({ size }) => size === "12")).toMatchObject({ term: "", enough: "enough" });
+    expect(plan.find(({ size }) => size === "12")?.note).toMatch(/No fit word covers this ease\./);
+    expect(plan.find(({ size }) => size === "14")).toMatchObject({ term: "semi-fitted" });
+  });
+
+  it("judges nothing where no least ease is known", () => {
+    const chart = chartOf("body", "in", ["S", "M"], { bust: [34, 36], neck: [13, 14] });
+    const own = chartOf("finished", "in", ["S", "M"], { neck: [14, 15] });
+    expect(got(easePlan(chart, bodyOf({ bust: 34, neck: 13 }), "top", own))[0]).toMatchObject({
+      place: "neck",
+      ease: 1,
+      term: "",
+      enough: "",
+      note: "Frame size.",
+    });
+  });
+
+  it("says where her own least ease comes from", () => {
+    const settings = settingsOf(["My garment", "top", "bust", 38, "in"]);
+    const plan = got(
+      easePlan(missesChart, bodyOf({ bust: 34 }), "top", finishedFrom(missesChart, { bust: 3 }), { settings }),
+    );
+    expect(plan.find(({ size }) => size === "12")).toMatchObject({ enough: "tight" });
+    expect(plan[0]!.note).toMatch(/least ease 4 inches, of a garment that fits\.$/);
+  });
+
+  it("gives its ease in the chart's unit", () => {
+    const chart = chartOf("body", "cm", ["38", "40"], { bust: [88, 92] });
+    const inches = chartOf("finished", "in", ["38", "40"], { bust: [38, 40] });
+    const plan = got(easePlan(chart, bodyOf({ bust: 88 }), "top", inches));
+    expect(plan[0]!.ease).toBeCloseTo(38 * 2.54 - 88, 9);
+    expect(plan[0]!.term).toBe("fitted");
+  });
+
+  it("refuses a body off the chart and a falling row", () => {
+    expect(said(easePlan(missesChart, bodyOf({ bust: 60 }), "top", finished))).toMatch(/above this chart/);
+    const falling = chartOf("finished", "in", ["12", "14"], { bust: [40, 37] });
+    expect(said(easePlan(missesChart, bodyOf({ bust: 34 }), "top", falling))).toMatch(/out of order/);
+  });
+});

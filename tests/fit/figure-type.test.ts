@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { figureType } from "../../src/fit/figure-type";
+import { bodyOf, got, missesChart } from "./bodies";
+
+// Miss petite and women's petite: 1 in shorter back waist (Choosing the Correct Pattern, sewing.org, read).
+const petite = {
+  ...missesChart,
+  sizes: missesChart.sizes.map((size) => `${size}P`),
+  rows: missesChart.rows.map((row) =>
+    row.place === "backWaistLength" ? { ...row, values: row.values.map((value) => (value as number) - 1) } : row,
+  ),
+};
+const charts = [
+  { name: "Misses", chart: missesChart },
+  { name: "Petite", chart: petite },
+];
+
+describe("figureType", () => {
+  it("goes by the back waist length and never crosses the tables", () => {
+    const short = got(figureType(charts, bodyOf({ bust: 34, backWaistLength: 15.5 }), "top"));
+    expect(short.best).toBe("Petite");
+    expect(short.types.map(({ name, size }) => [name, size])).toEqual([
+      ["Misses", "12"],
+      ["Petite", "12P"],
+    ]);
+    expect(short.note).toBe(
+      "Petite suits better: Misses 12 is 3/4 inch too long at the back waist length and Petite 12P is 1/4 inch too short at the back waist length.",
+    );
+    expect(got(figureType(charts, bodyOf({ bust: 34, backWaistLength: 16.25 }), "top")).best).toBe("Misses");
+  });
+
+  it("gives a tie to the table named first", () => {
+    expect(got(figureType(charts, bodyOf({ bust: 34, backWaistLength: 15.75 }), "top")).best).toBe("Misses");
+  });
+
+  it("says when nothing tells them apart", () => {
+    const found = got(figureType(charts, bodyOf({ bust: 34 }), "top"));
+    expect(found.best).toBeNull();
+    expect(found.note).toMatch(/back waist length or height is missing/);
+  });
+
+  it("says which table has no size for a body", () => {
+    const small = {
+      name: "Junior",
+      chart: {
+        ...missesChart,
+        sizes: ["6"],
+        rows: missesChart.rows.map((row) => ({ ...row, values: row.values.slice(0, 1) })),
+      },
+    };
+    expect(got(figureType([...charts, small], bodyOf({ bust: 40, backWaistLength: 17 }), "top")).note).toMatch(
+      /Junior has no size for this body/,
+    );
+  });
+});

@@ -1,0 +1,23 @@
+import { describe, expect, it } from "vitest";
+import { upward } from "../../src/fit/upward";
+import { chartOf, missesChart } from "./bodies";
+
+describe("upward", () => {
+  it("leaves a rising chart as it is", () => {
+    expect(upward(missesChart)).toBe(missesChart);
+  });
+
+  it("turns a chart from large to small, blanks in their places", () => {
+    const turned = upward(chartOf("body", "in", ["L", "M", "S"], { bust: [38, null, 34], hip: [40, 38, 36] }));
+    expect(turned.sizes).toEqual(["S", "M", "L"]);
+    expect(turned.rows.map(({ values }) => values)).toEqual([[34, null, 38], [36, 38, 40]]); // prettier-ignore
+    expect(upward(turned)).toBe(turned);
+  });
+
+  it("leaves a slip to be refused: figures that fall under rising numbers, rows that go both ways", () => {
+    const slip = chartOf("body", "in", ["8", "10"], { bust: [36, 34] });
+    expect(upward(slip)).toBe(slip);
+    const mixed = chartOf("body", "in", ["A", "B"], { bust: [34, 36], hip: [38, 36] });
+    expect(upward(mixed)).toBe(mixed);
+  });
+});
