@@ -1,6 +1,5 @@
 import {
   answer,
-  fabricChartsOf,
   isMissing,
   printedYardage,
   readFlagCell,
@@ -43,9 +42,9 @@ export function yardage(
     return lookUp(
       [view, width, size, part, nap, estimate, pattern],
       (view, width, size, part, nap, estimate, pattern) => {
-        const sheets = source.fabrics(pattern);
-        if (!sheets.ok) return sheets;
-        const charts = sheets.value.flatMap(fabricChartsOf);
+        const tables = source.fabricCharts(pattern);
+        if (!tables.ok) return tables;
+        const charts = tables.value;
         const asked = allOf([
           readWidthCell(width),
           readSizeCell(

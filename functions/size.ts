@@ -4,7 +4,6 @@ import {
   capital,
   cellText,
   chartFrom,
-  chartsOf,
   envelopes,
   isMissing,
   readMatchRule,
@@ -16,9 +15,6 @@ import {
   sizeColumn as columnOf,
   sizeMatchAmong,
   totalEase,
-  type Cell,
-  type Chart,
-  type Result,
 } from "../src/index";
 import { cellsOf, lookUp, lookUpColumns, oneCell, plan, single } from "./cells";
 import { guarded, need } from "./errors";
@@ -58,12 +54,8 @@ export function sizeMatch(
 ): any[][] {
   return guarded(() => {
     const source = need(chartIn(cellsOf(chart)));
-    const tables = remembering((pattern) => {
-      const sheets = source.measures("body", pattern);
-      return sheets.ok ? answer(sheets.value.flatMap(chartsOf)) : sheets;
-    });
     return lookUp([place, measure, rule, pattern], (place, measure, rule, pattern) => {
-      const charts = tables(pattern);
+      const charts = source.charts("body", pattern);
       if (!charts.ok) return charts;
       const where = readPlaceCell(place, charts.value);
       if (!where.ok) return where;
@@ -76,18 +68,6 @@ export function sizeMatch(
       return match.ok ? answer(sizeCell(match.value.size)) : match;
     });
   }) as any[][];
-}
-
-/** Answers for each pattern once in a call. */
-function remembering(find: (pattern: Cell) => Result<readonly Chart[]>): typeof find {
-  const found = new Map<Cell, Result<readonly Chart[]>>();
-  return (pattern) => {
-    const before = found.get(pattern);
-    if (before) return before;
-    const charts = find(pattern);
-    found.set(pattern, charts);
-    return charts;
-  };
 }
 
 /**

@@ -18,7 +18,8 @@ export const LARGEST = 20_000;
 export const isErrorCell = (cell: Cell): cell is ErrorCell => cell !== null && typeof cell === "object";
 
 /** Whether a cell is blank where a nought has a meaning. */
-export const isBlank = (cell: Cell): boolean => cell === null || (typeof cell === "string" && plainText(cell) === "");
+export const isBlank = (cell: Cell): boolean =>
+  cell === null || (typeof cell === "string" && !/[\p{L}\p{N}]/u.test(cell) && plainText(cell) === "");
 
 /** Whether a cell is blank where a nought has none: a label, a measurement. */
 export const isMissing = (cell: Cell): boolean => cell === 0 || isBlank(cell);

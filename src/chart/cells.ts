@@ -16,6 +16,9 @@ export interface ChartSource {
   /** The measurement tables for a pattern, at least one; the pattern counts only in the index. */
   measures(role: "body" | "finished", pattern: Cell): Result<readonly SheetChart[]>;
   fabrics(pattern: Cell): Result<readonly SheetFabric[]>;
+  /** The same as charts, a chart for each unit; the same objects each time they are asked for. */
+  charts(role: "body" | "finished", pattern: Cell): Result<readonly Chart[]>;
+  fabricCharts(pattern: Cell): Result<readonly FabricChart[]>;
   /** What a wide range holds; undefined for the index. */
   readonly kind: ChartRole | undefined;
 }
@@ -36,13 +39,42 @@ export function chartSource(cells: Cells): Result<ChartSource> {
   if (cells.length === 1 && cells[0]!.length === 1 && only !== undefined && isErrorCell(only))
     return errorCellProblem(only);
   const index = readIndex(cells);
-  if (index) return index.ok ? answer(indexSource(index.value)) : index;
+  if (index) return index.ok ? answer(withCharts(indexSource(index.value))) : index;
   const grid = readGrid(cells);
-  return grid.ok ? answer(gridSource(grid.value)) : grid;
+  return grid.ok ? answer(withCharts(gridSource(grid.value))) : grid;
+}
+
+type SheetSource = Omit<ChartSource, "charts" | "fabricCharts">;
+
+/** Charts are made once for each pattern, so that what is known about their rows is known the next time too. */
+function withCharts(source: SheetSource): ChartSource {
+  const charts = new Map<string, Result<readonly Chart[]>>();
+  const fabrics = new Map<Cell, Result<readonly FabricChart[]>>();
+  return {
+    ...source,
+    charts: (role, pattern) =>
+      once(charts, `${role} ${String(pattern)}`, () => {
+        const sheets = source.measures(role, pattern);
+        return sheets.ok ? answer(sheets.value.flatMap(chartsOf)) : sheets;
+      }),
+    fabricCharts: (pattern) =>
+      once(fabrics, pattern, () => {
+        const sheets = source.fabrics(pattern);
+        return sheets.ok ? answer(sheets.value.flatMap(fabricChartsOf)) : sheets;
+      }),
+  };
+}
+
+function once<Key, Value>(known: Map<Key, Value>, key: Key, make: () => Value): Value {
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const made = make();
+  known.set(key, made);
+  return made;
 }
 
 /** The chart of a grid that is read already. */
-function gridSource(grid: Grid): ChartSource {
+function gridSource(grid: Grid): SheetSource {
   const kind = kindOf(grid);
   const read: { body?: Result<SheetChart>; finished?: Result<SheetChart>; fabric?: Result<SheetFabric> } = {};
   return {
@@ -71,7 +103,7 @@ export function kindOf({ columns, title, rows }: Grid): ChartRole {
   return columns.view !== undefined || /\bfinished\b/i.test(title) ? "finished" : "body";
 }
 
-function indexSource(index: PatternIndex): ChartSource {
+function indexSource(index: PatternIndex): SheetSource {
   const known = [...index.values()].map(({ name }) => name);
   const find = (pattern: Cell): Result<PatternCharts> => {
     const [only, other] = index.values();
@@ -128,8 +160,8 @@ export function readChartCells(
   if (!source.ok) return source;
   const { pattern = null } = options;
   if (options.role === "fabric") {
-    const tables = source.value.fabrics(pattern);
-    return tables.ok ? answer(tables.value.flatMap(fabricChartsOf)[0]!) : tables;
+    const tables = source.value.fabricCharts(pattern);
+    return tables.ok ? answer(tables.value[0]!) : tables;
   }
   return chartFrom(source.value, options.role, pattern, options.near ?? []);
 }
@@ -141,7 +173,7 @@ export function chartFrom(
   pattern: Cell,
   near: readonly PlaceMeasure[],
 ): Result<Chart> {
-  const sheets = source.measures(role, pattern);
-  if (!sheets.ok) return sheets;
-  return chooseChart(sheets.value.flatMap(chartsOf), near, isMissing(pattern) ? "This range" : String(pattern));
+  const charts = source.charts(role, pattern);
+  if (!charts.ok) return charts;
+  return chooseChart(charts.value, near, isMissing(pattern) ? "This range" : String(pattern));
 }

@@ -45,6 +45,19 @@ export function sizeMatchAmong(
  * @example readPlaceCell("Hips", [chart]) //=> { ok: true, value: "hip" }
  */
 export function readPlaceCell(cell: Cell, charts: readonly Chart[]): Result<Place> {
+  const known = placesRead.get(charts) ?? new Map<Cell, Result<Place>>();
+  placesRead.set(charts, known);
+  const before = known.get(cell);
+  if (before) return before;
+  const place = findPlace(cell, charts);
+  if (known.size < 100) known.set(cell, place);
+  return place;
+}
+
+/** Words read already for these charts: a column of measures asks for the same place thousands of times. */
+const placesRead = new WeakMap<readonly Chart[], Map<Cell, Result<Place>>>();
+
+function findPlace(cell: Cell, charts: readonly Chart[]): Result<Place> {
   const word = readWordCell(cell, "a place, such as bust");
   if (!word.ok) return word;
   const rows = charts.flatMap(({ rows }) => rows);

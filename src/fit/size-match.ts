@@ -191,8 +191,8 @@ function looksConverted(
  * @example readMatchRule("At least") //=> { ok: true, value: "atleast" }
  */
 export function readMatchRule(text: string): Result<MatchRule> {
+  if (text === "") return answer("closest");
   const key = labelKey(text).replaceAll("-", "");
-  if (key === "") return answer("closest");
   const rule = MATCH_RULES.find((known) => known === key);
   return rule ? answer(rule) : refuse("unknownRule", { text, known: "closest, atleast or atmost" });
 }
