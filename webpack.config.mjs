@@ -38,6 +38,9 @@ const functionFiles = readdirSync(join(root, "functions"))
   .sort()
   .map((file) => join(root, "functions", file));
 
+/** One root module, so that everything behind the functions becomes one scope: an array of entries would stay in pieces. */
+const functionsEntry = `data:text/javascript,${encodeURIComponent(functionFiles.map((file) => `import ${JSON.stringify(file)};`).join("\n"))}`;
+
 /** What the generator can't express: an error in one cell of a range must not fail the whole call. */
 class ErrorsInRanges {
   apply(compiler) {
@@ -95,7 +98,7 @@ export default {
   context: root,
   devtool: false,
   entry: {
-    functions: functionFiles,
+    functions: functionsEntry,
     excel: { import: "./taskpane/excel.ts", library: { name: "SewExcel", type: "window" } },
     taskpane: { import: "./taskpane/taskpane.ts", dependOn: "excel" },
   },

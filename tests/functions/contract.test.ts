@@ -60,7 +60,7 @@ beforeAll(async () => {
   const files = readdirSync(folder)
     .filter((file) => file.endsWith(".ts"))
     .map((file) => join(folder, file))
-    .filter((file) => readFileSync(file, "utf8").includes("@customfunction"));
+    .filter((file) => /^ \* @customfunction /m.test(readFileSync(file, "utf8")));
   const result = await generateCustomFunctionsMetadata(files, true);
   expect(result.errors).toEqual([]);
   entries = (JSON.parse(result.metadataJson) as { functions: Entry[] }).functions;
