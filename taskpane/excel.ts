@@ -6,6 +6,7 @@
 export { carryOut, carryOutAll, type Carried, type CarryOptions } from "./excel/carry-out";
 export { takeBack, type Receipt, type Taken } from "./excel/take-back";
 export {
+  readDecimalPoint,
   readFacts,
   readFormulas,
   readRange,

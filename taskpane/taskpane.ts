@@ -28,6 +28,13 @@ function start(): void {
         import(/* webpackChunkName: "sheets" */ "./sheets/section").then((loaded) => loaded.sheetsSection),
       ),
     },
+    {
+      id: "help",
+      title: words.sections.help,
+      ...loadedLater(app, () =>
+        import(/* webpackChunkName: "help" */ "./help/section").then((loaded) => loaded.helpSection),
+      ),
+    },
   ];
   const { list, panels } = tabs(words.sectionsLabel, sections);
   document.getElementById("starting")?.remove();

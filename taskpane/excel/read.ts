@@ -171,6 +171,17 @@ export async function recall(key: string): Promise<Reading<string | null>> {
   });
 }
 
+/** The sign between whole numbers and decimals; where it is a comma, arguments are parted by semicolons. */
+export async function readDecimalPoint(): Promise<string> {
+  const sign = await reading(async (context) => {
+    const { application } = context.workbook;
+    application.load("decimalSeparator");
+    await context.sync();
+    return application.decimalSeparator;
+  });
+  return sign.ok ? sign.value : ".";
+}
+
 /**
  * Calls back when cells change, at most once for a burst of changes. Where Excel has no such event nothing happens: the
  * pane has a button for it too.

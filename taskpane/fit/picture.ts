@@ -29,7 +29,7 @@ export function fitDrawing(picture: FitPicture): HTMLElement {
     { class: "fit-picture", viewBox: `0 0 ${WIDTH} ${height}`, role: "img", "aria-labelledby": titleId },
     drawn("title", { id: titleId }, picture.description),
     hatching(),
-    ...picture.places.map((place, index) => placeRow(picture, place, TOP + index * ROW)),
+    ...picture.places.map((place, index) => placeBands(picture, place, TOP + index * ROW)),
     drawn("polyline", { class: "blend-line", points: line(({ blendAt }) => blendAt) }),
     drawn("polyline", { class: "body-line", points: line(({ body }) => body) }),
     ...picture.places.map((place, index) => diamond(across(picture, place.blendAt), middle(index))),
@@ -37,6 +37,7 @@ export function fitDrawing(picture: FitPicture): HTMLElement {
       drawn("circle", { class: "body-mark", cx: across(picture, place.body), cy: middle(index), r: 3.5 }),
     ),
   );
+  svg.append(...picture.places.flatMap((place, index) => placeWords(picture, place, TOP + index * ROW)));
   return element("figure", { class: "fit" }, svg, legend());
 }
 
@@ -53,9 +54,8 @@ function hatching(): SVGElement {
   );
 }
 
-function placeRow(picture: FitPicture, place: PicturePlace, top: number): SVGElement {
+function placeBands(picture: FitPicture, place: PicturePlace, top: number): SVGElement {
   const y = top + LABEL;
-  const ease = place.ease === null ? "" : words.easeShort(formatLength(place.ease, picture.unit), place.word);
   const bands = place.bands.map(({ size, low, high }) => {
     const x = across(picture, low);
     const width = Math.max(0, across(picture, high) - x);
@@ -78,14 +78,16 @@ function placeRow(picture: FitPicture, place: PicturePlace, top: number): SVGEle
           height: 5,
         })
       : null;
-  return drawn(
-    "g",
-    {},
+  return drawn("g", {}, ...bands, tight);
+}
+
+/** Drawn last, over the lines. */
+function placeWords(picture: FitPicture, place: PicturePlace, top: number): SVGElement[] {
+  const ease = place.ease === null ? "" : words.easeShort(formatLength(place.ease, picture.unit), place.word);
+  return [
     drawn("text", { class: "place-name", x: SIDE, y: top + 11 }, place.name),
     drawn("text", { class: place.tight ? "place-ease is-tight" : "place-ease", x: WIDTH - SIDE, y: top + 11 }, ease),
-    ...bands,
-    tight,
-  );
+  ];
 }
 
 function diamond(x: number, y: number): SVGElement {

@@ -1,0 +1,125 @@
+/** The Help section: every function, argument by argument, with an example that goes into the selected cell. */
+import { example, paneWords, refusalSentence, type Example, type HerRanges } from "../../src/index";
+import type { App } from "../app";
+import { button, element, field } from "../dom";
+import { carryOut, readDecimalPoint, readSelection, readTable } from "../excel";
+import { readInventory } from "../patterns";
+import type { Shown } from "../section";
+import { found, loadFunctions, signature, typed, type HelpFunction } from "./functions";
+
+const words = paneWords.help;
+
+export function helpSection(app: App): Shown {
+  const search = element("input", { type: "search", autocomplete: "off", spellcheck: "false" });
+  const count = element("p", { class: "hint", role: "status" });
+  const list = element("div", {});
+  let functions: readonly HelpFunction[] = [];
+  let her: HerRanges = {};
+  let separator = ",";
+
+  const show = () => {
+    const some = found(functions, search.value);
+    count.textContent = words.count(some.length);
+    list.replaceChildren(...some.map((entry) => functionHelp(entry)));
+  };
+  const functionHelp = (entry: HelpFunction) => {
+    const made = example(entry.id, her);
+    return element(
+      "details",
+      { class: "function" },
+      element(
+        "summary",
+        {},
+        element("code", {}, `SEW.${entry.id}`),
+        " ",
+        element("span", { class: "brief" }, entry.description),
+      ),
+      element("p", {}, element("code", {}, `=${signature(entry, separator)}`)),
+      element(
+        "dl",
+        {},
+        ...entry.parameters.flatMap(({ name, description, optional }) => [
+          element("dt", {}, name, optional ? element("span", { class: "hint" }, ` ${words.optional}`) : null),
+          element("dd", {}, description),
+        ]),
+      ),
+      ...(made ? exampleParts(made) : []),
+    );
+  };
+  const exampleParts = (made: Example) => [
+    element("p", { class: "hint" }, words.example),
+    element("p", {}, element("code", {}, typed(made.formula, separator))),
+    made.missing.length > 0
+      ? element("p", { class: "hint" }, words.missing(made.missing.map((range) => words.ranges[range])))
+      : element(
+          "div",
+          { class: "buttons" },
+          button(words.insert, () => void app.run(() => insert(made.formula))),
+        ),
+  ];
+  const insert = async (formula: string) => {
+    const selected = await readSelection();
+    if (!selected.ok) return app.say(refusalSentence(selected.refusal), "warning");
+    const { sheet, row, column } = selected.value;
+    const plan = { cells: [{ sheet, blocks: [{ row, column, cells: [[{ formula }]] }] }] };
+    let carried = await carryOut(plan);
+    if (!carried.ok && carried.refusal.code === "cellsFilled") {
+      const answer = await app.ask(words.overFilled(refusalSentence(carried.refusal)), [
+        { value: "keep", label: paneWords.frame.keep, main: true },
+        { value: "over", label: words.writeOver },
+      ]);
+      if (answer !== "over") return;
+      carried = await carryOut(plan, { overFilled: true });
+    }
+    if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
+    app.wrote(carried.receipt, words.whatInserted);
+    app.say(words.inserted(sheet));
+  };
+  const load = async () => {
+    if (functions.length === 0) functions = await loadFunctions();
+    separator = (await readDecimalPoint()) === "," ? ";" : ",";
+    her = await herRanges();
+    show();
+  };
+  search.addEventListener("input", show);
+  const view = element(
+    "div",
+    {},
+    element("h2", {}, words.heading),
+    field(words.search, search, words.searchHint),
+    count,
+    list,
+  );
+  return { element: view, shown: () => void app.run(load) };
+}
+
+/** Her first pattern, her first person, and a size, a view and a width that her charts have. */
+async function herRanges(): Promise<HerRanges> {
+  const read = await readInventory();
+  if (!read.ok) return {};
+  const { patterns, people, facts } = read.value;
+  const whole = (table: { readonly name: string } | undefined) => table && `${table.name}[#All]`;
+  const pattern = patterns.find(({ tables }) => tables.body.length > 0) ?? patterns[0];
+  const named = (name: string) => whole(facts.tables.find((table) => table.name === name));
+  const fabric = pattern?.tables.fabric[0] ?? patterns.flatMap(({ tables }) => tables.fabric)[0];
+  const row = fabric && (await readTable(fabric.name));
+  const cell = (heading: string) => {
+    if (!row?.ok || !fabric) return undefined;
+    const value = row.value.values[1]?.[fabric.headings.indexOf(heading)];
+    return value === undefined || value === "" ? undefined : String(value);
+  };
+  return {
+    pattern: pattern?.name,
+    body: whole(pattern?.tables.body[0]),
+    finished: whole(pattern?.tables.finished[0]),
+    fabric: whole(fabric),
+    measures: people && `${people.table}[#All]`,
+    person: people?.names[0],
+    size: fabric?.headings.at(-1) ?? pattern?.tables.body[0]?.headings.at(-1),
+    view: cell("View"),
+    width: cell("Width") && `${cell("Width")} ${cell("Width unit") ?? "in"}`,
+    pieces: named("Pieces"),
+    projects: named("Projects"),
+    stash: named("Stash"),
+  };
+}
