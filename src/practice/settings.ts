@@ -8,7 +8,7 @@ export const NAMESPACE = "SEW";
 export const DECLARED_SETS: ApiSets = {
   ExcelApi: "1.12",
   SharedRuntime: "1.1",
-  CustomFunctionsRuntime: "1.1",
+  CustomFunctionsRuntime: "1.3",
   CustomFunctions: "1.9",
   RichApiRuntime: "1.2",
   AddinCommands: "1.1",

@@ -26,9 +26,25 @@ export function argument(parameter: Parameter, value: BaseValueObject | undefine
   const cell = (item: Item) => plain(item, { ...rules, keepErrors });
   const checked = (item: Item) => ofType(parameter, cell(item));
   if (parameter.dimensionality !== "matrix") return checked(isArray(value) ? value.get(0, 0) : value);
-  return isArray(value)
-    ? value.getArrayValue().map((row) => Array.from(row, (item) => checked(item as Item)))
-    : [[checked(value)]];
+  if (!isArray(value)) return [[checked(value)]];
+  if (parameter.type !== undefined && parameter.type !== "any")
+    return value.getArrayValue().map((row) => Array.from(row, checked));
+  return remembered(value, `${rules.blanks} ${keepErrors}`, () =>
+    value.getArrayValue().map((row) => Array.from(row, cell)),
+  );
+}
+
+/**
+ * Univer hands the same array object to every formula that reads a range in one calculation: a column of formulas over
+ * the pattern index would turn its thousands of cells over for each row.
+ */
+const grids = new WeakMap<object, Map<string, Plain[][]>>();
+function remembered(array: object, rules: string, make: () => Plain[][]): Plain[][] {
+  const known = grids.get(array) ?? new Map<string, Plain[][]>();
+  grids.set(array, known);
+  const grid = known.get(rules) ?? make();
+  known.set(rules, grid);
+  return grid;
 }
 
 type Item = BaseValueObject | null | undefined;

@@ -18,12 +18,12 @@ export interface FunctionMetadata {
   readonly name: string;
   readonly description?: string;
   readonly parameters: readonly Parameter[];
-  readonly options?: { readonly allowErrorForDataTypeAny?: boolean };
+  /** Error cells are handed over; otherwise the first of them is the answer. */
+  readonly allowErrorForDataTypeAny?: boolean;
 }
 /** functions.json */
 export interface Metadata {
   readonly functions: readonly FunctionMetadata[];
-  readonly allowErrorForDataTypeAny?: boolean;
 }
 
 export type FunctionClass = new (name: string) => BaseFunction;
@@ -58,7 +58,7 @@ export function sheetFunctions(sources: FunctionSources): SheetFunctions {
 }
 
 function functionClass(
-  { engine, metadata, blanks = null }: FunctionSources,
+  { engine, blanks = null }: FunctionSources,
   info: FunctionMetadata,
   implementation: Implementation,
   messages: Messages,
@@ -67,7 +67,7 @@ function functionClass(
   const last = parameters.at(-1)?.repeating ? parameters.at(-1) : undefined;
   const fixed = last ? parameters.slice(0, -1) : parameters;
   const required = parameters.filter(({ optional, repeating }) => !optional && !repeating).length;
-  const keepErrors = info.options?.allowErrorForDataTypeAny ?? metadata.allowErrorForDataTypeAny ?? false;
+  const keepErrors = info.allowErrorForDataTypeAny ?? false;
   return class extends engine.BaseFunction {
     // -1 is Univer's way of saying that a function has no parameters.
     override minParams = parameters.length > 0 ? required : -1;

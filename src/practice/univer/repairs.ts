@@ -7,7 +7,6 @@ export function repair(handles: UniverHandles): void {
   repairUnfinishedBrackets(handles.engine);
   repairUndoOrder(handles.core);
   repairSort(handles);
-  repairUnknownColumns(handles.engine);
   repairTableNames(handles.engine);
 }
 
@@ -20,6 +19,9 @@ function once(target: object, work: () => void): void {
 }
 
 interface Lexer {
+  treeBuilder(formula: string, suffix?: boolean, names?: object): object | string;
+  _suffixExpressionHandler(node: unknown): boolean;
+  _currentLexerNode: object;
   _resetTemp(): void;
   _squareBracketState: number;
   _tableBracketState: boolean;
@@ -39,7 +41,22 @@ function repairUnfinishedBrackets(engine: FormulaEngine): void {
       this._squareBracketState = 0;
       this._tableBracketState = false;
     };
+    repairRememberedNames(lexer);
   });
+}
+
+/**
+ * The parser remembers a formula with its names already replaced by what they stand for, by the formula's text alone:
+ * the same text in another workbook, or after the name has been pointed elsewhere, gets the old cells.
+ */
+function repairRememberedNames(lexer: Lexer): void {
+  const build = lexer.treeBuilder;
+  lexer.treeBuilder = function (this: Lexer, formula, suffix = true, names?) {
+    if (!suffix || !names) return build.call(this, formula, suffix, names);
+    const tree = build.call(this, formula, false, names); // neither looks it up nor keeps it
+    if (typeof tree === "string") return tree;
+    return this._suffixExpressionHandler(this._currentLexerNode) ? this._currentLexerNode : "#VALUE!";
+  };
 }
 
 interface UndoService {
@@ -90,27 +107,6 @@ function copyOf(engine: FormulaEngine, array: ArrayObject): BaseValueObject {
     sheetId: "",
     row: -1,
     column: -1,
-  });
-}
-
-interface TableReference {
-  _titleToIndex(name: string, titles: ReadonlyMap<string, number>): number;
-}
-
-/**
- * A heading that the table does not have is taken for the column left of the table, without a word, and headings are
- * told apart by case. Excel answers #REF! and ignores case.
- */
-function repairUnknownColumns(engine: FormulaEngine): void {
-  const { TableReferenceObject } = engine as unknown as { TableReferenceObject?: { prototype: TableReference } };
-  if (!TableReferenceObject) return;
-  const reference = TableReferenceObject.prototype;
-  once(reference, () => {
-    reference._titleToIndex = (name, titles) => {
-      const wanted = name.trim().toLowerCase();
-      for (const [title, index] of titles) if (title.toLowerCase() === wanted) return index;
-      return Number.NaN;
-    };
   });
 }
 

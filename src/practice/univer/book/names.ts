@@ -11,6 +11,9 @@ export function checkDefinedName(name: string): void {
   if (!wellFormed || /^[A-Z]{1,3}\d+$/i.test(name) || /^(?:R\d*)?(?:C\d*)?$/i.test(name)) fail("InvalidArgument");
 }
 
+const SET_NAME = "formula.mutation.set-defined-name";
+const REMOVE_NAME = "formula.mutation.remove-defined-name";
+
 type FDefinedName = ReturnType<FWorkbook["getDefinedNames"]>[number];
 
 export class NamedItem extends HostObject {
@@ -55,11 +58,21 @@ export class NamedItem extends HostObject {
     return this.range() ?? NULL_OBJECT;
   }
   Delete() {
-    this.fname.delete();
+    // Univer's own command would put #REF! into every formula that uses the name. Excel leaves them: #NAME? until
+    // there is such a name again.
+    const params = this.param;
+    const { Name } = this;
+    this.book.mutate({ id: REMOVE_NAME, params }, { id: SET_NAME, params });
+    this.book.readAgain(Name);
   }
   /** A name may stand for cells beyond the edge of a sheet, which Univer would not know: the sheet is enlarged. */
   reach(): void {
     this.range()?.facade();
+  }
+  private get param() {
+    const unitId = this.book.fbook.getId();
+    const found = this.book.fbook.getDefinedNames().find((name) => name.getName() === this.Name);
+    return { ...(found as unknown as { _definedNameParam: object })._definedNameParam, unitId };
   }
   get sheetId() {
     return this.fname.getLocalSheetId();
@@ -108,6 +121,7 @@ export class NamedItemCollection extends HostCollection<NamedItem> {
     this.book.fbook.insertDefinedNameBuilder(builder.build());
     const item = this.GetItem(name);
     item.reach();
+    this.book.readAgain(name);
     return item;
   }
   AddFormulaLocal(name: string, formula: string, comment?: string) {

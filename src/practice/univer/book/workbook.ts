@@ -148,9 +148,8 @@ export class UniverBook extends HostObject {
   }
   /** Whether Univer's parser gets to the end of a formula. */
   readable(formula: string): boolean {
-    // The parser remembers what it has read here, where it knows no names, and would answer #NAME? for them ever after:
-    // with a space at its end the formula is another one.
-    return typeof this.#lexer.treeBuilder(`${formula} `) !== "string";
+    // Not in the parser's last form: it would keep that, without the workbook's names, and answer #NAME? ever after.
+    return typeof this.#lexer.treeBuilder(formula, false) !== "string";
   }
   /** The formula as it would stand in a cell so many columns to the right and rows further down. */
   moved(formula: string, columns: number, rows: number): string {
@@ -174,8 +173,25 @@ export class UniverBook extends HostObject {
     const [, table = "", column = ""] = /^([^[\]]+)\[([^[\]]+)\]$/.exec(reference) ?? [];
     return this.Tables.find(table)?.Columns.find(column)?.GetDataBodyRange();
   }
-  /** Rewrites formulas without a step on the undo stack. */
-  rewriteFormulas(change: (formula: string) => string): void {
+  /** Has the formulas that mention a name parsed and calculated anew: Univer keeps what they meant before. */
+  readAgain(name: string): void {
+    const { univer, engine } = this.#handles;
+    const wanted = name.toLowerCase();
+    const mentions = (formula: string) => formula.toLowerCase().includes(wanted);
+    const spellings = new Set([name]);
+    this.rewriteFormulas((formula) => {
+      if (!mentions(formula)) return formula;
+      const at = formula.toLowerCase().indexOf(wanted);
+      spellings.add(formula.slice(at, at + name.length));
+      return formula;
+    }, mentions);
+    univer
+      .__getInjector()
+      .get(engine.IFunctionService)
+      .deleteFormulaAstCacheKey(...spellings);
+  }
+  /** Rewrites formulas without a step on the undo stack; `always` says which are written even if unchanged. */
+  rewriteFormulas(change: (formula: string) => string, always: (formula: string) => boolean = () => false): void {
     for (const sheet of this.Worksheets.all()) {
       const cellValue: Record<number, Record<number, object>> = {};
       sheet.fsheet
@@ -184,7 +200,7 @@ export class UniverBook extends HostObject {
         .forEach((line, r) =>
           line.forEach((formula, c) => {
             const changed = formula && change(formula);
-            if (changed !== formula) (cellValue[r] ??= {})[c] = { f: changed };
+            if (changed !== formula || (formula !== "" && always(formula))) (cellValue[r] ??= {})[c] = { f: changed };
           }),
         );
       if (Object.keys(cellValue).length === 0) continue;

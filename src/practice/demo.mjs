@@ -1,0 +1,5 @@
+/** `npm run demo`: the main job without a screen. */
+import { launch } from "./launch.mjs";
+
+const { demo } = await launch("demo");
+await demo();

@@ -1,0 +1,5 @@
+/** `npm start`: the practice workbook. PORT chooses the port to try first. */
+import { launch } from "./launch.mjs";
+
+const { start } = await launch("start");
+await start(Number(process.env.PORT ?? 3000));
