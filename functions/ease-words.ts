@@ -20,8 +20,9 @@ import {
   type Result,
   type Settings,
 } from "../src/index";
-import { cellsOf, isGiven, lookUp } from "./cells";
+import { cellsOf, lookUp } from "./cells";
 import { guarded, need } from "./errors";
+import { isFilled } from "./fit-arguments";
 
 /**
  * Says in the catalogue's word how loose a garment is, such as fitted or loose-fitting.
@@ -116,7 +117,7 @@ function readShare(cell: Cell, wanted: string): Result<number> {
 }
 
 const settingsOf = (settings: unknown): Settings =>
-  isGiven(settings) ? need(readSettings(cellsOf(settings))) : noSettings;
+  isFilled(settings) ? need(readSettings(cellsOf(settings))) : noSettings;
 
 function whereOf(
   garment: Cell,

@@ -21,7 +21,7 @@ import {
   type Result,
   type Settings,
 } from "../src/index";
-import { cellsOf, isGiven, lookUp, oneCell, type AnswerCell } from "./cells";
+import { cellsOf, lookUp, oneCell, type AnswerCell } from "./cells";
 import { guarded, need } from "./errors";
 import { chartIn } from "./remember";
 
@@ -47,7 +47,7 @@ export function forBodies(args: FitArguments, make: Make): any {
   return guarded(() => {
     const fits = fittings(args, make);
     const cells = cellsOf(args.body);
-    const named = isGiven(args.person);
+    const named = isFilled(args.person);
     const lines = named ? [] : need(readBodyLines(cells));
     if (lines.length > 1) {
       const rows = lines.map((_, row) => [row + 1]);
@@ -62,6 +62,11 @@ export function forBodies(args: FitArguments, make: Make): any {
       return body.ok ? fits(body.value, garment, pattern) : body;
     });
   });
+}
+
+/** Whether a range was given with something in it; a blank cell may arrive as a nought, which no such range holds. */
+export function isFilled(argument: unknown): boolean {
+  return cellsOf(argument).some((row) => row.some((cell) => !isMissing(cell)));
 }
 
 /** The answer for a body, with whatever was made for its chart and garment before. */
@@ -90,8 +95,8 @@ interface FittingCharts {
 /** The body chart that suits a body, and the finished measurements that go with it; each pattern is read once. */
 function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">) {
   const source = need(chartIn(cellsOf(args.chart)));
-  const finishedSource = isGiven(args.finished) ? need(chartIn(cellsOf(args.finished))) : undefined;
-  const settings: Settings = isGiven(args.settings) ? need(readSettings(cellsOf(args.settings))) : noSettings;
+  const finishedSource = isFilled(args.finished) ? need(chartIn(cellsOf(args.finished))) : undefined;
+  const settings: Settings = isFilled(args.settings) ? need(readSettings(cellsOf(args.settings))) : noSettings;
   const patterns = new Map<string, Result<PatternTables>>();
   const options = new Map<Chart, Result<FitOptions>>();
   return (body: Body, pattern: Cell): Result<FittingCharts> => {

@@ -9,8 +9,8 @@ import {
   sizeCutter,
   type Result,
 } from "../src/index";
-import { isGiven, plan, type AnswerCell } from "./cells";
-import { forBodies, oneFitting, type FitArguments } from "./fit-arguments";
+import { plan, type AnswerCell } from "./cells";
+import { forBodies, isFilled, oneFitting, type FitArguments } from "./fit-arguments";
 
 /**
  * Says which one size to cut for a body and a garment: the frame size, or a larger one where the ease is too small.
@@ -128,7 +128,7 @@ export function easePlan(
   settings?: any[][],
 ): any[][] {
   return plan((): Result<readonly (readonly AnswerCell[])[]> => {
-    if (!isGiven(finished)) return refuse("blank", { wanted: "finished garment measurements" });
+    if (!isFilled(finished)) return refuse("blank", { wanted: "a table of finished garment measurements" });
     const fit = oneFitting({ chart, body, garment, finished, person, pattern, settings });
     if (!fit.options.finished) return refuse("noTable", { pattern: String(pattern), kind: "finished measurements" });
     const rows = easeRows(fit.chart, fit.body, fit.garment, fit.options.finished, fit.options);

@@ -81,7 +81,7 @@ function people(grid: Cells, labels: number, person: Cell, everyone = false): Re
   };
   if (isErrorCell(person)) return errorCellProblem(person);
   const measured = (column: number): boolean =>
-    columnOf(rows, column).some((cell) => readMeasureCell(cell, "a measurement").ok);
+    columnOf(rows, column).some((cell) => isErrorCell(cell) || readMeasureCell(cell, "a measurement").ok);
   const columns = isMissing(person)
     ? others.filter((column) => everyone || measured(column))
     : others.filter((column) => labelKey(named(column) ?? "") === labelKey(cellText(person)));

@@ -1,6 +1,6 @@
 /** Charts and bodies for the tests of this room. */
 import misses from "../figures/misses-body-in.json";
-import type { Body, BodyUnit, Chart, Figure, Place } from "../../src/chart/model";
+import type { Body, BodyUnit, Chart, Fault, Figure, Place } from "../../src/chart/model";
 import { readSettings } from "../../src/fit/read-settings";
 import type { Settings } from "../../src/fit/settings";
 import type { Result } from "../../src/problem";
@@ -10,7 +10,7 @@ export function chartOf(
   kind: "body" | "finished",
   unit: BodyUnit | null,
   sizes: readonly string[],
-  rows: Readonly<Record<Place, readonly Figure[]>>,
+  rows: Readonly<Record<Place, readonly (Figure | Fault)[]>>,
 ): Chart {
   return { kind, unit, sizes, rows: Object.entries(rows).map(([place, values]) => ({ place, label: place, values })) };
 }
