@@ -40,7 +40,17 @@ export function readCell(value: unknown): Cell {
 export function cellsOf(argument: unknown): Cells {
   const rows = rowsOf(argument);
   const width = widest(rows);
+  if (rows.every((row) => row.length === width && isPlain(row))) return rows as Cells;
   return rows.map((row) => Array.from({ length: width }, (_, column) => readCell(row[column])));
+}
+
+/** Whether every cell is what `readCell` would make of it: most are, and a long index comes with every formula. */
+function isPlain(row: readonly unknown[]): boolean {
+  for (const value of row) {
+    if (typeof value === "number" ? Number.isFinite(value) : typeof value === "string") continue;
+    if (value !== null && typeof value !== "boolean") return false;
+  }
+  return true;
 }
 
 function rowsOf(argument: unknown): readonly (readonly unknown[])[] {

@@ -17,7 +17,7 @@ function sameCells(one: Cells, other: Cells): boolean {
   if (one.length !== other.length) return false;
   return one.every((row, at) => {
     const line = other[at]!;
-    return row.length === line.length && row.every((cell, column) => sameCell(cell, line[column]!));
+    return row === line || (row.length === line.length && row.every((cell, column) => sameCell(cell, line[column]!)));
   });
 }
 

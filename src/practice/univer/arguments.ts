@@ -27,11 +27,9 @@ export function argument(parameter: Parameter, value: BaseValueObject | undefine
   const checked = (item: Item) => ofType(parameter, cell(item));
   if (parameter.dimensionality !== "matrix") return checked(isArray(value) ? value.get(0, 0) : value);
   if (!isArray(value)) return [[checked(value)]];
-  if (parameter.type !== undefined && parameter.type !== "any")
-    return value.getArrayValue().map((row) => Array.from(row, checked));
-  return remembered(value, `${rules.blanks} ${keepErrors}`, () =>
-    value.getArrayValue().map((row) => Array.from(row, cell)),
-  );
+  const rows: readonly (readonly Item[])[] = (value as ArrayValue).getArrayValue();
+  if (parameter.type !== undefined && parameter.type !== "any") return rows.map((row) => Array.from(row, checked));
+  return remembered(value, `${rules.blanks} ${keepErrors}`, () => rows.map((row) => Array.from(row, cell)));
 }
 
 /**
