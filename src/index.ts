@@ -30,6 +30,7 @@ export * from "./sheet/chart-sheet";
 export * from "./sheet/chart-text";
 export * from "./sheet/chart-index";
 export * from "./sheet/fit-formulas";
+export * from "./sheet/fabric-formulas";
 export * from "./sheet/examples";
 export { refusalSentence, type WriteRefusal, type WriteRefusalCode, type WriteRefusals } from "./words/refusals";
 export { allCautions, cautionLine, childCautions, isChildsGarment, type Caution } from "./project/cautions";

@@ -22,6 +22,13 @@ function start(): void {
       ),
     },
     {
+      id: "fabric",
+      title: words.sections.fabric,
+      ...loadedLater(app, () =>
+        import(/* webpackChunkName: "fabric" */ "./fabric/section").then((loaded) => loaded.fabricSection),
+      ),
+    },
+    {
       id: "sheets",
       title: words.sections.sheets,
       ...loadedLater(app, () =>

@@ -46,3 +46,10 @@ export function columnLetters(column: number): string {
   const letter = String.fromCharCode(65 + (column % 26));
   return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
 }
+
+/**
+ * A cell's address in a formula, fixed: rows and columns counted from 0.
+ *
+ * @example addressOfCell(0, 27) //=> "$AB$1"
+ */
+export const addressOfCell = (row: number, column: number): string => `$${columnLetters(column)}$${row + 1}`;
