@@ -1,0 +1,133 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { example } from "../../src/sheet/examples";
+import { fabricFormulas } from "../../src/sheet/fabric-formulas";
+import { call, fitFormulas, type FitFormulas } from "../../src/sheet/fit-formulas";
+import { indexPlan } from "../../src/sheet/chart-index";
+import type { CellBlock } from "../../src/sheet/plan";
+import { sourceFunctions } from "./tracker-book";
+import { calls } from "./tracker-formulas";
+
+interface Known {
+  readonly least: number;
+  readonly most: number;
+}
+const known = new Map<string, Known>();
+beforeAll(async () => {
+  const { metadata } = await sourceFunctions();
+  for (const { id, parameters } of metadata.functions) {
+    const repeats = parameters.some((parameter) => (parameter as { repeating?: boolean }).repeating);
+    const least = parameters.filter((parameter) => !(parameter as { optional?: boolean }).optional).length;
+    known.set(`SEW.${id}`, { least, most: repeats ? 255 : parameters.length });
+  }
+});
+
+/** Whether Excel would know every function of ours in the formula, with as many arguments. */
+function isRight(formula: string): void {
+  const ours = calls(formula).filter(({ name }) => name.startsWith("SEW."));
+  expect(ours.length).toBeGreaterThan(0);
+  for (const { name, arguments: count } of ours) {
+    const entry = known.get(name);
+    expect(entry, `${name} in ${formula}`).toBeDefined();
+    expect(count, formula).toBeGreaterThanOrEqual(entry!.least);
+    expect(count, formula).toBeLessThanOrEqual(entry!.most);
+  }
+}
+const formulasOf = (blocks: readonly CellBlock[]): string[] =>
+  blocks.flatMap(({ cells }) =>
+    cells.flat().flatMap((cell) => (cell !== null && typeof cell === "object" ? [cell.formula] : [])),
+  );
+
+const fit: FitFormulas = {
+  sheet: "Camp shirt",
+  row: 2,
+  column: 6,
+  bodyTable: "CampShirt_body",
+  finishedTable: "CampShirt_finished",
+  measuresTable: "Measurements",
+  settingsTable: "Settings",
+  person: "Ada",
+  garment: "shirt",
+  highBust: true,
+  blendRows: 3,
+  easeRows: 10,
+  inches: true,
+};
+
+describe("fitFormulas", () => {
+  it("writes only functions that exist, with as many arguments as they take", () => {
+    const formulas = formulasOf(fitFormulas(fit).blocks);
+    expect(formulas).toHaveLength(5);
+    formulas.forEach(isRight);
+  });
+  it("leaves out what is not known", () => {
+    const formulas = formulasOf(
+      fitFormulas({ ...fit, finishedTable: undefined, settingsTable: undefined, highBust: false }).blocks,
+    );
+    formulas.forEach(isRight);
+    expect(formulas[0]).toBe('=SEW.CUTSIZE(CampShirt_body[#All],Measurements[#All],"shirt",,"Ada")');
+    expect(formulas.join()).not.toContain("EASEPLAN");
+  });
+  it("keeps its parts apart: no block stands in another's spill", () => {
+    const { blocks } = fitFormulas(fit);
+    const taken = blocks.flatMap(({ row, column, cells }) =>
+      cells.flatMap((line, r) =>
+        line.flatMap((cell, c) => {
+          const [rows, columns] = cell !== null && typeof cell === "object" ? (cell.spill ?? [1, 1]) : [1, 1];
+          if (cell === null) return [];
+          return Array.from({ length: rows * columns }, (_, i) =>
+            [row + r + Math.floor(i / columns), column + c + (i % columns)].join(),
+          );
+        }),
+      ),
+    );
+    expect(new Set(taken).size).toBe(taken.length);
+  });
+  it("names a column with odd signs as Excel wants it", () => {
+    const formulas = formulasOf(fitFormulas({ ...fit, person: "Ada's [old]" }).blocks);
+    expect(formulas.join()).toContain("Measurements[Ada''s '[old']]");
+  });
+});
+
+describe("fabricFormulas", () => {
+  it("writes only functions that exist, with as many arguments as they take", () => {
+    const { blocks } = fabricFormulas({
+      sheet: "Camp shirt", row: 2, column: 9, table: "CampShirt_fabric", unit: "yd", view: "A", part: "main", width: "45 in",
+      size: "12", nap: null, estimate: false, shrinkage: 0.05, repeat: 4.25, repeatUnit: "in", lengths: 3, step: 0.125,
+    }); // prettier-ignore
+    const formulas = formulasOf(blocks);
+    expect(formulas).toHaveLength(3);
+    formulas.forEach(isRight);
+  });
+});
+
+describe("indexPlan", () => {
+  it("writes only functions that exist", () => {
+    const { sheets } = indexPlan([{ pattern: "Camp shirt", table: "CampShirt_body" }], 10, false);
+    formulasOf(sheets![0]!.blocks).forEach(isRight);
+  });
+});
+
+describe("example", () => {
+  it("has one for every function that is published, and each is right", () => {
+    for (const name of known.keys()) {
+      const made = example(name.slice("SEW.".length), {});
+      expect(made, name).toBeDefined();
+      isRight(made!.formula);
+    }
+  });
+  it("puts her own ranges in, and names what she lacks", () => {
+    expect(example("SIZEMATCH", { body: "Skirt_body[#All]" })).toEqual({
+      formula: '=SEW.SIZEMATCH(Skirt_body[#All],"bust","34 in")',
+      missing: [],
+    });
+    expect(example("SHOPLIST", { stash: "Stash[#All]" })?.missing).toEqual(["projects"]);
+  });
+  it("knows nothing of other functions", () => expect(example("SUM", {})).toBeUndefined());
+});
+
+describe("call", () => {
+  it("leaves out arguments at the end, and keeps a place for those between", () => {
+    expect(call("SEW.EASE", ["A1", undefined, "B1", undefined])).toBe("=SEW.EASE(A1,,B1)");
+    expect(call("SEW.EASE", [])).toBe("=SEW.EASE()");
+  });
+});
