@@ -32,11 +32,18 @@ const TYPES: Readonly<Record<string, string>> = {
   ".woff2": "font/woff2",
   ".ttf": "font/ttf",
 };
+/** The three style elements that the embedded spreadsheet (0.25.1) makes; the last starts empty. */
+const SPREADSHEET_STYLES = [
+  "'sha256-qehDXQGi+mtaFkbShaHTjtdxRzE9Ba4Ffh5AsXR+z7s='",
+  "'sha256-StEaX+se6YS7pqjzrzMIA0KaX9zF/8zAhvQXZAe5epY='",
+  "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='",
+];
+const STYLES = "style-src 'self'";
 /** Nothing from outside, nothing evaluated. The grid draws its pictures and fonts from data of its own. */
 const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
+  [STYLES, ...SPREADSHEET_STYLES].join(" "),
   "img-src 'self' data: blob:",
   "font-src 'self' data:",
   "connect-src 'self'",
@@ -47,9 +54,10 @@ const POLICY = [
   "frame-ancestors 'self'",
 ].join("; ");
 /** The pane's own policy stands in its page; a header can only make it narrower. */
-const PANE_POLICY = POLICY.replace(" 'unsafe-inline'", "")
-  .replace(" data: blob:", "")
-  .replace("'self' data:", "'self'");
+const PANE_POLICY = POLICY.replace([STYLES, ...SPREADSHEET_STYLES].join(" "), STYLES).replaceAll(
+  / (?:data|blob):/g,
+  "",
+);
 
 /** The first free port from `port` on; 0 is any. */
 export async function serve(folders: ServedFolders, port = 3000): Promise<RunningServer> {
