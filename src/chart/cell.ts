@@ -1,6 +1,7 @@
 import { plainText, readLength, type LengthText } from "../length/read";
 import { readUnit, type PrintedUnit } from "../length/units";
 import { formatLength } from "../length/format";
+import { TOLERANCE } from "../length/round-up";
 import { answer, refuse, type Result } from "../problem";
 
 /** A spreadsheet error that a cell holds: "#DIV/0!". */
@@ -58,7 +59,7 @@ export function readSignedLengthCell(cell: Cell, wanted: string): Result<LengthT
   if (!read.ok) return read;
   if (!(read.value.value >= -LARGEST)) return refuse("notANumber", { text: cellText(cell), wanted });
   if (read.value.value > LARGEST) return refuse("excelDate", { text: cellText(cell) });
-  return read;
+  return Math.abs(read.value.value) > TOLERANCE ? read : answer({ value: 0, unit: read.value.unit });
 }
 
 /**
@@ -69,8 +70,8 @@ export function readSignedLengthCell(cell: Cell, wanted: string): Result<LengthT
 export function readMeasureCell(cell: Cell, wanted: string): Result<LengthText> {
   if (isMissing(cell)) return refuse("blank", { wanted });
   const read = readLengthCell(cell, wanted);
-  if (read.ok && read.value.value === 0) return refuse("blank", { wanted });
-  return read;
+  if (!read.ok || read.value.value > 0) return read;
+  return refuse("notAboveZero", { text: cellText(cell), what: capital(wanted) });
 }
 
 /** A plain number: 8, "8", "0,125" or "1/8". A blank is refused as `blank`. */

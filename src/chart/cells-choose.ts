@@ -14,17 +14,16 @@ export function bodyMeasures({ measures }: Body): readonly PlaceMeasure[] {
 }
 
 /**
- * The charts that suit the measures best, in their order: all of them when nothing tells them apart. A measure suits a
- * chart in which it lies within the printed figures, else the nearer one; a unit in its text chooses among charts that say
- * the same in two units.
+ * The charts that suit the measures best, in their order: all of them when nothing tells them apart. A unit that a
+ * measure names chooses first; then a measure suits a chart in which it lies within the printed figures, else the nearer.
  */
 export function nearestCharts(charts: readonly Chart[], near: readonly PlaceMeasure[]): readonly Chart[] {
   if (charts.length <= 1) return charts;
   const scores = charts.map((chart) => ({ chart, ...score(chart, near) }));
-  const least = Math.min(...scores.map(({ distance }) => distance));
-  const close = scores.filter(({ distance }) => distance <= least + 1e-9);
-  const named = Math.max(...close.map(({ units }) => units));
-  return close.filter(({ units }) => units === named).map(({ chart }) => chart);
+  const most = Math.max(...scores.map(({ units }) => units));
+  const named = scores.filter(({ units }) => units === most);
+  const least = Math.min(...named.map(({ distance }) => distance));
+  return named.filter(({ distance }) => distance <= least + 1e-9).map(({ chart }) => chart);
 }
 
 function score(chart: Chart, near: readonly PlaceMeasure[]): { distance: number; units: number } {

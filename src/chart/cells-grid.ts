@@ -26,9 +26,9 @@ export function withoutBlanks(cells: Cells): Cells {
   return kept.length === width ? rows : rows.map((row) => kept.map((column) => row[column] ?? null));
 }
 
-/** Whether a cell's text is a place that the vocabulary knows; "Width" is a heading, and a lone letter a view or a size. */
+/** Whether a cell's text is a place that the vocabulary knows; "Width" is a heading, a letter or two a view or a size. */
 export function isPlaceCell(cell: Cell | undefined): boolean {
-  if (typeof cell !== "string" || !/^\D{2}/.test(cell.trim()) || columnRole(cell)) return false;
+  if (typeof cell !== "string" || !/^\D*\p{L}{3}/u.test(cell.slice(0, 100)) || columnRole(cell)) return false;
   return readPlace(cell, null) !== null;
 }
 
@@ -40,6 +40,9 @@ export const columnOf = (cells: Cells, column: number): readonly Cell[] => cells
 
 export const turned = (cells: Cells): Cells => (cells[0] ?? []).map((_, column) => columnOf(cells, column));
 
+/** The label column may stand anywhere; a chart has no more columns than this before it. */
+const MOST_COLUMNS = 60;
+
 /** The most of anything in one of the first lines, where labels stand. */
 const most = (lines: Cells, passes: (cell: Cell) => boolean): number =>
   Math.max(0, ...lines.map((line) => count(line, passes)));
@@ -49,7 +52,7 @@ const most = (lines: Cells, passes: (cell: Cell) => boolean): number =>
  * known headings.
  */
 export function liesTurned(cells: Cells): boolean {
-  const down = turned(cells).slice(0, 4);
+  const down = turned(cells).slice(0, MOST_COLUMNS);
   const across = cells.slice(0, 8);
   const places = most(across, isPlaceCell) - most(down, isPlaceCell);
   return places === 0 ? most(across, isPlaceCell) === 0 && headingsRunDown(down, across) : places > 0;
@@ -99,7 +102,7 @@ function headingRow(grid: Cells): number {
 /** The column with the most known places; the first where none has any. */
 function labelColumnOf(grid: Cells): number {
   const counts = turned(grid)
-    .slice(0, 8)
+    .slice(0, MOST_COLUMNS)
     .map((column) => count(column, isPlaceCell));
   return Math.max(0, counts.indexOf(Math.max(...counts)));
 }

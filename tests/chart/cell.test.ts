@@ -1,0 +1,146 @@
+import { describe, expect, test } from "vitest";
+import {
+  cellText,
+  isBlank,
+  isMissing,
+  readFlagCell,
+  readLengthCell,
+  readMeasureCell,
+  readNumberCell,
+  readSignedLengthCell,
+  readUnitCell,
+  readWordCell,
+} from "../../src/chart/cell";
+import { labelKey, readSizeCell, sameLabel, sizeCell, sizeIndex, sizesText } from "../../src/chart/size-label";
+
+const code = (result: { ok: boolean; problem?: { code: string } }) => (result.ok ? "read" : result.problem?.code);
+const error = { error: "#DIV/0!" };
+
+describe("isBlank and isMissing", () => {
+  test("differ only in the nought", () => {
+    for (const cell of [null, "", " \u00a0", "\u200b"]) expect([isBlank(cell), isMissing(cell)]).toEqual([true, true]);
+    expect([isBlank(0), isMissing(0)]).toEqual([false, true]);
+    for (const cell of ["0", 1, false, error, "–"]) expect([isBlank(cell), isMissing(cell)]).toEqual([false, false]);
+  });
+});
+
+describe("readLengthCell", () => {
+  test("reads numbers and text, with or without a unit", () => {
+    expect(readLengthCell(30.5, "a length")).toEqual({ ok: true, value: { value: 30.5, unit: null } });
+    expect(readLengthCell("77,5 cm", "a length")).toEqual({ ok: true, value: { value: 77.5, unit: "cm" } });
+    expect(readLengthCell(0, "a length")).toEqual({ ok: true, value: { value: 0, unit: null } });
+  });
+  test("refuses what is no length", () => {
+    expect(code(readLengthCell(null, "a length"))).toBe("blank");
+    expect(code(readLengthCell(-1, "a length"))).toBe("negative");
+    expect(code(readLengthCell("-1 cm", "a length"))).toBe("negative");
+    expect(code(readLengthCell(true, "a length"))).toBe("notANumber");
+    expect(code(readLengthCell("x", "a length"))).toBe("unreadableLength");
+    expect(code(readLengthCell(error, "a length"))).toBe("errorCell");
+    expect(code(readLengthCell(20000, "a length"))).toBe("read");
+    expect(code(readLengthCell(20001, "a length"))).toBe("excelDate");
+    expect(code(readLengthCell("45000", "a length"))).toBe("excelDate");
+  });
+});
+
+describe("readSignedLengthCell", () => {
+  test("keeps a sign", () => {
+    expect(readSignedLengthCell("-1 1/2", "a number")).toMatchObject({ value: { value: -1.5 } });
+    expect(code(readSignedLengthCell(-1e300, "a number"))).toBe("notANumber");
+  });
+});
+
+describe("readMeasureCell", () => {
+  test("takes a nought for a blank cell, and refuses one that is written", () => {
+    expect(code(readMeasureCell(0, "a measurement"))).toBe("blank");
+    expect(code(readMeasureCell("0 cm", "a measurement"))).toBe("notAboveZero");
+    expect(code(readMeasureCell(5e-324, "a measurement"))).toBe("notAboveZero");
+    expect(code(readMeasureCell(34, "a measurement"))).toBe("read");
+  });
+});
+
+describe("readNumberCell", () => {
+  test("wants a number without a unit", () => {
+    expect(readNumberCell("0,125", "a number")).toEqual({ ok: true, value: 0.125 });
+    expect(readNumberCell("1/8", "a number")).toEqual({ ok: true, value: 0.125 });
+    expect(code(readNumberCell("8 in", "a number"))).toBe("notANumber");
+    expect(code(readNumberCell("eight", "a number"))).toBe("notANumber");
+  });
+});
+
+describe("readWordCell", () => {
+  test("takes spaces off and numbers as they are written", () => {
+    expect(readWordCell("  High   bust ", "a place")).toEqual({ ok: true, value: "High bust" });
+    expect(readWordCell(4821, "a name")).toEqual({ ok: true, value: "4821" });
+    expect(code(readWordCell(0, "a name"))).toBe("blank");
+  });
+});
+
+describe("readFlagCell", () => {
+  test("reads TRUE and FALSE however they are written", () => {
+    for (const cell of [true, "TRUE", "yes", 1, "1"])
+      expect(readFlagCell(cell, false)).toEqual({ ok: true, value: true });
+    for (const cell of [false, "No", 0]) expect(readFlagCell(cell, true)).toEqual({ ok: true, value: false });
+    expect(readFlagCell("", true)).toEqual({ ok: true, value: true });
+    expect(code(readFlagCell("maybe", true))).toBe("notTrueOrFalse");
+  });
+});
+
+describe("readUnitCell", () => {
+  test("reads a unit; a blank is none", () => {
+    expect(readUnitCell("Inches")).toMatchObject({ value: { unit: "in" } });
+    expect(readUnitCell(0)).toEqual({ ok: true, value: undefined });
+    expect(code(readUnitCell("ell"))).toBe("unknownUnit");
+    expect(code(readUnitCell(3))).toBe("unknownUnit");
+  });
+});
+
+describe("cellText", () => {
+  test("is short and shows errors as they are", () => {
+    expect(cellText("x".repeat(100))).toHaveLength(60);
+    expect(cellText(error)).toBe("#DIV/0!");
+    expect(cellText(null)).toBe("");
+  });
+});
+
+describe("sameLabel", () => {
+  test("overlooks case and spaces, and nothing else", () => {
+    expect(sameLabel("18 w", "18W")).toBe(true);
+    expect(sameLabel("0", "00")).toBe(false);
+    expect(labelKey("X S")).toBe("xs");
+  });
+});
+
+describe("readSizeCell", () => {
+  test("is the same for 14 and its text", () => {
+    expect(readSizeCell(14, [])).toEqual(readSizeCell("14 ", []));
+  });
+  test("takes 0 for a size only where the chart has one", () => {
+    expect(readSizeCell(0, ["00", "0"])).toEqual({ ok: true, value: "0" });
+    expect(code(readSizeCell(0, ["2"]))).toBe("blank");
+    expect(code(readSizeCell(46174, ["2"]))).toBe("excelDate");
+  });
+});
+
+describe("sizeCell", () => {
+  test("is a number only where that loses nothing", () => {
+    expect(["14", "00", "02", "18W", "0", "1e3", "3.5", "", "Infinity"].map(sizeCell)).toEqual([
+      14, "00", "02", "18W", 0, "1e3", 3.5, "", "Infinity",
+    ]); // prettier-ignore
+  });
+});
+
+describe("sizeIndex", () => {
+  test("finds a size as it is written before one that only reads the same", () => {
+    expect(sizeIndex(["M", "m "], "m ")).toBe(1);
+    expect(sizeIndex(["XS", "S"], " s")).toBe(1);
+    expect(sizeIndex(["XS"], "S")).toBe(-1);
+  });
+});
+
+describe("sizesText", () => {
+  test("names a few, or the first and the last", () => {
+    expect(sizesText(["S", "M"])).toBe("S, M");
+    expect(sizesText(["8", "10", "12", "14"])).toBe("8 to 14");
+  });
+});
