@@ -4,7 +4,6 @@ import {
   chartsOf,
   chooseChart,
   isMissing,
-  labelKey,
   noSettings,
   readBodyLines,
   readOneBody,
@@ -73,8 +72,10 @@ export function isFilled(argument: unknown): boolean {
 function fittings(args: FitArguments, make: Make) {
   const charts = chartReader(args);
   const made = new Map<Chart, Map<string, ReturnType<Make>>>();
+  const words = new Map<Cell, Result<string>>();
   return (body: Body, garment: Cell, pattern: Cell): Result<AnswerCell> => {
-    const word = readWordCell(garment, "a garment, such as shirt");
+    const word = words.get(garment) ?? readWordCell(garment, "a garment, such as shirt");
+    words.set(garment, word);
     if (!word.ok) return word;
     const found = charts(body, pattern);
     if (!found.ok) return found;
@@ -97,13 +98,13 @@ function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">
   const source = need(chartIn(cellsOf(args.chart)));
   const finishedSource = isFilled(args.finished) ? need(chartIn(cellsOf(args.finished))) : undefined;
   const settings: Settings = isFilled(args.settings) ? need(readSettings(cellsOf(args.settings))) : noSettings;
-  const patterns = new Map<string, Result<PatternTables>>();
+  const patterns = new Map<Cell, Result<PatternTables>>();
   const options = new Map<Chart, Result<FitOptions>>();
   return (body: Body, pattern: Cell): Result<FittingCharts> => {
-    const name = isMissing(pattern) ? "This pattern" : String(pattern);
-    const tables = patterns.get(labelKey(name)) ?? tablesOf(source, finishedSource, pattern);
-    patterns.set(labelKey(name), tables);
+    const tables = patterns.get(pattern) ?? tablesOf(source, finishedSource, pattern);
+    patterns.set(pattern, tables);
     if (!tables.ok) return tables;
+    const name = isMissing(pattern) ? "This pattern" : String(pattern);
     const { charts, finished } = tables.value;
     const chart = charts.length === 1 ? answer(charts[0]!) : chooseChart(charts, nearOf(body, charts), name);
     if (!chart.ok) return chart;

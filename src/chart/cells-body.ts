@@ -92,12 +92,26 @@ function people(grid: Cells, labels: number, person: Cell, everyone = false): Re
   const unitRow = rows.find((row) => columnRole(cellText(row[labels] ?? null)) === "unit");
   const unitOf = (row: readonly Cell[], column: number): Cell =>
     unitColumn === undefined ? (unitRow?.[column] ?? null) : (row[unitColumn] ?? null);
+  // Thousands of people may stand side by side: the labels are read once, not for each.
+  const lines = rows.flatMap((row): Line[] => {
+    const label = cellText(row[labels] ?? null);
+    if (columnRole(label) === "unit") return [];
+    return [{ row, place: readPlace(label, "body") ?? label, unit: unitInLabel(label) }];
+  });
   return answer(
     columns.map((column) => ({
       name: named(column),
-      measures: measuresOf(rows, labels, column, (row) => unitOf(row, column)),
+      measures: measuresOf(lines, column, (row) => unitOf(row, column)),
     })),
   );
+}
+
+/** A row of measures with its label read. */
+interface Line {
+  readonly row: readonly Cell[];
+  readonly place: Place;
+  /** The unit that the label names. */
+  readonly unit: PrintedUnit | undefined;
 }
 
 /** The row of names: the last row above the places in which something stands beside the labels. */
@@ -117,30 +131,25 @@ function unitColumnOf(headings: readonly Cell[] | undefined, rows: Cells, labels
 }
 
 function measuresOf(
-  rows: Cells,
-  labels: number,
+  lines: readonly Line[],
   column: number,
   unitOf: (row: readonly Cell[]) => Cell,
 ): ReadonlyMap<Place, Measure | Fault> {
   const measures = new Map<Place, Measure | Fault>();
-  for (const row of rows) {
-    const label = cellText(row[labels] ?? null);
+  for (const { row, place, unit: labelUnit } of lines) {
     const cell = row[column] ?? null;
-    const place = readPlace(label, "body") ?? label;
-    if (
-      columnRole(label) === "unit" ||
-      isMissing(cell) ||
-      ["-", "–", "—", "n/a"].includes(cellText(cell).toLowerCase())
-    )
-      continue;
+    if (isMissing(cell) || (typeof cell === "string" && NOTHING.has(cell.trim().toLowerCase()))) continue;
     const unit = readUnitCell(unitOf(row));
-    const measure = unit.ok ? readMeasure(cell, unit.value ?? unitInLabel(label)) : { fault: unit.problem };
+    const measure = unit.ok ? readMeasure(cell, unit.value ?? labelUnit) : { fault: unit.problem };
     const before = measures.get(place);
     if (before && !same(before, measure)) measures.set(place, twice(place));
     else measures.set(place, measure);
   }
   return measures;
 }
+
+/** What people write where nothing was measured. */
+const NOTHING: ReadonlySet<string> = new Set(["-", "–", "—", "n/a"]);
 
 const twice = (place: Place): Fault => ({ fault: refuse("placeTwice", { place: placeName(place) }).problem });
 

@@ -4,7 +4,7 @@ import { clean, TOLERANCE } from "../length/round-up";
 import { placeName } from "../chart/places";
 import { sizeIndex, sizesText } from "../chart/size-label";
 import { answer, refuse, type Problem, type Result } from "../problem";
-import { isPrinted, noPlace, figureIn, figureNumber, hasPlace, rowsOf } from "./measures";
+import { figureIn, figureNumber, isPrinted, noPlace, rowsOf } from "./measures";
 import type { Body, BodyUnit, Chart, ChartRow, Place } from "../chart/model";
 import type { Garment } from "./garments";
 import { leastEase, type LeastEase } from "./least-ease";
@@ -26,8 +26,12 @@ export interface Fitting {
   readonly chart: Chart;
   readonly garment: Garment;
   readonly settings: Settings;
+  /** The places that the chart prints. */
+  readonly printed: ReadonlySet<Place>;
   /** The finished measurement of a size of the chart, in the chart's unit; undefined without finished measurements. */
   readonly finished: FinishedFigures | undefined;
+  /** The least ease by place, remembered where it is the same for everybody. */
+  readonly leasts: Map<Place, Result<LeastEase | undefined>>;
   /** What the chart is in; where it doesn't say, what the finished measurements are in. */
   readonly unit: BodyUnit | null;
 }
@@ -48,9 +52,11 @@ export function fitting(printed: Chart, garment: string, options: FitOptions = {
   const finished = options.finished && finishedFigures(chart, options.finished);
   return answer({
     chart,
+    printed: new Set(chart.rows.map(({ place }) => place)),
     garment: known.value,
     settings,
     finished,
+    leasts: new Map(),
     unit: chart.unit ?? options.finished?.unit ?? null,
   });
 }
@@ -59,6 +65,7 @@ export function fitting(printed: Chart, garment: string, options: FitOptions = {
 function finishedFigures(chart: Chart, finished: Chart): FinishedFigures {
   const columns = chart.sizes.map((size) => sizeIndex(finished.sizes, size));
   const known = new Map<Place, Result<number>[]>();
+  const printed = new Set(finished.rows.map(({ place }) => place));
   const inChartUnit = (value: number) =>
     finished.unit === null || chart.unit === null ? value : clean(convert(value, finished.unit, chart.unit));
   const figures = (place: Place): Result<number>[] => {
@@ -78,10 +85,11 @@ function finishedFigures(chart: Chart, finished: Chart): FinishedFigures {
     });
   };
   return {
-    has: (place) => hasPlace(finished, place),
+    has: (place) => printed.has(place),
     at: (place, index) => {
-      if (!known.has(place)) known.set(place, figures(place));
-      return known.get(place)![index]!;
+      let found = known.get(place);
+      if (!found) known.set(place, (found = figures(place)));
+      return found[index]!;
     },
     views: (place) => {
       const views = rowsOf(finished, place).flatMap(({ view }) => (view ? [view] : []));
@@ -125,12 +133,15 @@ export function sizeOf(fitting: Fitting, body: Body, place: Place, measure: numb
 
 /** The least ease at a place, or undefined where none is known. Refuses where neither table says inches or centimetres. */
 export function leastAt(
-  { garment, settings, unit }: Fitting,
+  { garment, settings, unit, leasts }: Fitting,
   place: Place,
   measure: number,
   person: string | null,
 ): Result<LeastEase | undefined> {
+  const before = leasts.get(place);
+  if (before) return before;
   const least = leastEase(garment, place, unit ?? "in", settings, { measure, person });
-  if (least && unit === null) return refuse("chartUnitUnknown", { text: `${least.value} in` });
-  return answer(least);
+  const found = least && unit === null ? refuse("chartUnitUnknown", { text: `${least.value} in` }) : answer(least);
+  if (settings.lengths.length === 0) leasts.set(place, found);
+  return found;
 }

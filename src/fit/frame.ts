@@ -2,7 +2,7 @@ import { answer, type Result } from "../problem";
 import type { Body, Place } from "../chart/model";
 import { bustAdjust, type BustAdjustment, type HighBustRow } from "./bust-adjust";
 import { betweenSizes, sizeOf, type Fitting } from "./fitting";
-import { hasPlace, measureOf, neededMeasure, noPlace } from "./measures";
+import { measureOf, neededMeasure, noPlace } from "./measures";
 import { ruleFor, settingLength } from "./settings";
 import { isBare } from "./size-at";
 
@@ -25,13 +25,13 @@ export function frameOf(fitting: Fitting, body: Body): Result<Frame> {
   const { chart, garment, settings } = fitting;
   const where = { garment: garment.key, person: body.name };
   const rule = ruleFor(settings.words, "frame", where);
-  const byBust = garment.frame[0] === "bust" && hasPlace(chart, "bust");
+  const byBust = garment.frame[0] === "bust" && fitting.printed.has("bust");
   const own = rule && (rule.garment !== null || byBust) ? (rule.value as Place) : undefined;
   const threshold = settingLength(settings, "threshold", where, chart.unit ?? "in");
   if (own === "highBust" || (byBust && threshold !== undefined && own === undefined))
     return frameByHighBust(fitting, body, threshold);
   const places = own === undefined ? garment.frame : [own];
-  const printed = places.filter((place) => hasPlace(chart, place));
+  const printed = places.filter((place) => fitting.printed.has(place));
   if (printed.length === 0) return noPlace(chart, places[0]!);
   if (garment.frameTakes === "larger" && own === undefined) return largerOf(fitting, body, printed);
   for (const place of printed) {

@@ -6,7 +6,7 @@ import type { Body, Place } from "../chart/model";
 import { leastAt, sizeOf, type Fitting } from "./fitting";
 import { frameOf, type Frame } from "./frame";
 import type { LeastEase } from "./least-ease";
-import { hasPlace, measureOf, neededMeasure } from "./measures";
+import { measureOf, neededMeasure } from "./measures";
 
 /** A governing place of one body. */
 export interface JudgedPlace {
@@ -16,7 +16,7 @@ export interface JudgedPlace {
   readonly byBody: number | Problem;
   /** What the place was judged by: finished measurements, the body chart, the bust adjustment, or not at all. */
   readonly by: "finished" | "body" | "adjustment" | "nothing";
-  readonly least?: LeastEase;
+  readonly least: LeastEase | undefined;
 }
 
 /** One body on one chart: the frame size, the size to cut, and what was looked at. */
@@ -45,18 +45,21 @@ export function judge(fitting: Fitting, body: Body): Result<Judgement> {
   for (const { place, measure } of found) {
     const byBody = sizeOf(fitting, body, place, measure);
     if (!byBody.ok && !offChart(byBody.problem)) return byBody;
-    const common = { place, measure, byBody: byBody.ok ? byBody.value : byBody.problem };
+    let by: JudgedPlace["by"] = "nothing";
+    let least: LeastEase | undefined;
     if (adjusted(place)) {
-      places.push({ ...common, by: "adjustment" });
+      by = "adjustment";
     } else if (!byFinished) {
+      by = "body";
       if (!byBody.ok) largest = byBody;
-      else if (largest.ok) largest = answer(Math.max(largest.value, byBody.value));
-      places.push({ ...common, by: "body" });
-    } else {
-      const least = fitting.finished!.has(place) ? leastAt(fitting, place, measure, body.name) : answer(undefined);
-      if (!least.ok) return least;
-      places.push(least.value ? { ...common, by: "finished", least: least.value } : { ...common, by: "nothing" });
+      else if (largest.ok && byBody.value > largest.value) largest = byBody;
+    } else if (fitting.finished!.has(place)) {
+      const known = leastAt(fitting, place, measure, body.name);
+      if (!known.ok) return known;
+      least = known.value;
+      if (least) by = "finished";
     }
+    places.push({ place, measure, byBody: byBody.ok ? byBody.value : byBody.problem, by, least });
   }
   const cut = byFinished ? stepUp(fitting, places, frame.value.index) : largest;
   return answer({ frame: frame.value, cut, places, unprinted, byFinished });
@@ -71,26 +74,25 @@ interface Measured {
 
 /** The governing places that the chart prints, each with the body's measure; of places that stand for one another, the one there is. */
 function governing(
-  { chart, garment, finished }: Fitting,
+  { chart, printed, garment, finished }: Fitting,
   body: Body,
 ): Result<{ readonly found: readonly Measured[]; readonly unprinted: readonly Place[] }> {
   const found: Measured[] = [];
   const unprinted: Place[] = [];
   for (const group of garment.governs) {
-    const printed = group.filter((place) => hasPlace(chart, place));
-    if (printed.length === 0) {
-      unprinted.push(group[0]!);
-      continue;
-    }
-    const measured: Measured[] = [];
-    for (const place of printed) {
+    let first: Place | undefined;
+    let chosen: Measured | undefined;
+    for (const place of group) {
+      if (!printed.has(place)) continue;
+      first ??= place;
       const measure = measureOf(body, place, chart.unit);
       if (!measure.ok) return measure;
-      if (measure.value !== undefined) measured.push({ place, measure: measure.value });
+      if (measure.value === undefined) continue;
+      if (!chosen || (finished?.has(place) && !finished.has(chosen.place))) chosen = { place, measure: measure.value };
     }
-    const chosen = measured.find(({ place }) => finished?.has(place)) ?? measured[0];
-    if (!chosen) return neededMeasure(body, printed[0]!, chart.unit) as Result<never>;
-    found.push(chosen);
+    if (first === undefined) unprinted.push(group[0]!);
+    else if (!chosen) return neededMeasure(body, first, chart.unit) as Result<never>;
+    else found.push(chosen);
   }
   return answer({ found, unprinted });
 }

@@ -1,6 +1,6 @@
-import { answer, type Result } from "../problem";
-import type { Body, Chart, Place } from "../chart/model";
-import { chartRow, matchInRow, type MatchRule } from "./size-match";
+import type { Result } from "../problem";
+import type { Body, Chart, ChartRow, Place } from "../chart/model";
+import { chartRow, columnInRow, type MatchRule } from "./size-match";
 import type { BetweenSizes } from "./settings";
 
 const RULES: Readonly<Record<BetweenSizes, MatchRule>> = { closest: "closest", larger: "atleast", smaller: "atmost" };
@@ -16,10 +16,19 @@ export function sizeAt(
   measure: number,
   { between = "closest", bare = true }: { readonly between?: BetweenSizes; readonly bare?: boolean } = {},
 ): Result<number> {
-  const row = chartRow(chart, place);
-  if (!row.ok) return row;
-  const found = matchInRow(chart, row.value, measure, RULES[between], bare);
-  return found.ok ? answer(found.value.index) : found;
+  const row = rowOf(chart, place);
+  return row.ok ? columnInRow(chart, row.value, measure, RULES[between], bare) : row;
+}
+
+/** Rows found before: one chart is asked for thousands of bodies. */
+const rows = new WeakMap<Chart, Map<Place, Result<ChartRow>>>();
+
+function rowOf(chart: Chart, place: Place): Result<ChartRow> {
+  const known = rows.get(chart) ?? new Map<Place, Result<ChartRow>>();
+  rows.set(chart, known);
+  const row = known.get(place) ?? chartRow(chart, place);
+  known.set(place, row);
+  return row;
 }
 
 /** Whether a body's measure came without a unit. */

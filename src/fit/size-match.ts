@@ -87,6 +87,36 @@ export function matchInRow(
   rule: MatchRule = "closest",
   bare = false,
 ): Result<SizeMatch> {
+  const matched = stepInRow(chart, row, measure, rule, bare);
+  if (!matched.ok) return matched;
+  const { found, steps } = matched.value;
+  const figure = row.values[found.index];
+  if (figure === null || figure === undefined || isFault(figure)) throw new RangeError("a step without a figure");
+  const nearest = Math.min(Math.max(measure, found.low), found.high);
+  const beyond = measure < steps[0]!.low - TOLERANCE ? "below" : isAbove(steps.at(-1)!, measure) ? "above" : null;
+  const difference = clean(measure - nearest) + 0;
+  return answer({ index: found.index, size: chart.sizes[found.index]!, figure, measure, difference, beyond });
+}
+
+/** Only the size's column, for answers about thousands of bodies. */
+export function columnInRow(
+  chart: Chart,
+  row: ChartRow,
+  measure: number,
+  rule: MatchRule,
+  bare: boolean,
+): Result<number> {
+  const matched = stepInRow(chart, row, measure, rule, bare);
+  return matched.ok ? answer(matched.value.found.index) : matched;
+}
+
+function stepInRow(
+  chart: Chart,
+  row: ChartRow,
+  measure: number,
+  rule: MatchRule,
+  bare: boolean,
+): Result<{ readonly found: Step; readonly steps: readonly Step[] }> {
   const scale = scaleOf(chart, row);
   if (!scale.ok) return scale;
   const { steps } = scale.value;
@@ -95,12 +125,7 @@ export function matchInRow(
   const found = step(scale.value, measure, upper, rule);
   if (found === "hole") return { ok: false, problem: steps[upper]!.hole! };
   if (found === undefined) return offChart(chart, row, scale.value, measure, bare);
-  const figure = row.values[found.index];
-  if (figure === null || figure === undefined || isFault(figure)) throw new RangeError("a step without a figure");
-  const nearest = Math.min(Math.max(measure, found.low), found.high);
-  const beyond = measure < steps[0]!.low - TOLERANCE ? "below" : isAbove(steps.at(-1)!, measure) ? "above" : null;
-  const difference = clean(measure - nearest) + 0;
-  return answer({ index: found.index, size: chart.sizes[found.index]!, figure, measure, difference, beyond });
+  return answer({ found, steps });
 }
 
 const holds = ({ low, high, halfOpen }: Step, measure: number): boolean =>
