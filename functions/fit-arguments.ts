@@ -110,7 +110,7 @@ function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">
     if (!chart.ok) return chart;
     const ready = options.get(chart.value) ?? optionsFor(chart.value, finished, settings, name);
     options.set(chart.value, ready);
-    return ready.ok ? answer({ chart: chart.value, options: ready.value }) : ready;
+    return ready.ok ? answer({ chart: chart.value, options: { ...ready.value, tables: charts } }) : ready;
   };
 }
 

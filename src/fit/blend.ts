@@ -1,3 +1,4 @@
+import { convert } from "../length/length";
 import { clean } from "../length/round-up";
 import { answer, type Result } from "../problem";
 import type { Body, Chart, Place } from "../chart/model";
@@ -5,11 +6,12 @@ import { blendGirths, type BlendGirth } from "./blend-girths";
 import { girthNotes } from "./blend-notes";
 import { LENGTHS } from "./body-order";
 import { edgesAt } from "./edges";
+import type { Garment } from "./garments";
 import { fitting, type Fitting, type FitOptions } from "./fitting";
 import { judge, type Judgement } from "./judge";
 import { spoken } from "./lengths";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
-import { settingLength } from "./settings";
+import { ruleFor, settingLength, type For } from "./settings";
 import { isBare, sizeAt } from "./size-at";
 
 /** A row of the plan, in the chart's unit; null where a column says nothing for this place. */
@@ -87,7 +89,7 @@ function stepped({ settings, garment, unit }: Fitting, body: Body, change: numbe
 }
 
 function lengthRows(fitting: Fitting, body: Body, { frame }: Judgement): Result<readonly BlendRow[]> {
-  const { chart, garment, settings, unit } = fitting;
+  const { chart, garment } = fitting;
   const size = chart.sizes[frame.index]!;
   const rows: BlendRow[] = [];
   for (const place of LENGTHS) {
@@ -100,7 +102,7 @@ function lengthRows(fitting: Fitting, body: Body, { frame }: Judgement): Result<
     const figure = bodyFigure(chart, place, frame.index);
     if (!figure.ok) return figure;
     const where = { garment: garment.key, place, person: body.name };
-    const growth = settingLength(settings, "growth", where, unit ?? "in") ?? 0;
+    const growth = growthAt(fitting, where);
     const change = stepped(fitting, body, measure.value + growth - figure.value);
     rows.push({
       place,
@@ -114,12 +116,22 @@ function lengthRows(fitting: Fitting, body: Body, { frame }: Judgement): Result<
   return answer(rows);
 }
 
+/** What a growing child is to get: on the height, or on the length that the row names; a grown-up's only by name. */
+function growthAt({ garment, settings, unit }: Fitting, where: For): number {
+  const rule = ruleFor(settings.lengths, "growth", where);
+  if (!rule || (rule.place === null && where.place !== "height")) return 0;
+  if (rule.garment === null && rule.person === null && !isForChild(garment)) return 0;
+  return convert(rule.value, rule.unit, unit ?? "in");
+}
+
+const isForChild = (garment: Garment): boolean => garment.governs.flat().includes("height");
+
 function lengthNote(
   { garment, unit }: Fitting,
   place: Place,
   { size, change, growth }: { readonly size: string; readonly change: number; readonly growth: number },
 ): string {
-  const forChild = garment.governs.flat().includes("height");
+  const forChild = isForChild(garment);
   const words = [
     change === 0
       ? `As printed for size ${size}.`

@@ -5,7 +5,7 @@ import type { Body, Chart } from "../chart/model";
 import { blendGirths, type BlendGirth } from "./blend-girths";
 import { FRAME_PLACES } from "./body-order";
 import { ruleWords, uncheckedWords, type Decided } from "./cut-note-limits";
-import { figureTypeNote } from "./figure-type";
+import { figureTypeNote, tablesNote } from "./figure-type";
 import { fitting, leastAt, type Fitting, type FitOptions } from "./fitting";
 import { judge, type JudgedPlace } from "./judge";
 import { easeOf, spoken } from "./lengths";
@@ -37,7 +37,10 @@ export function noteCutter(
     if (!judged.value.cut.ok) return judged.value.cut;
     const cut = judged.value.cut.value;
     const girths = blendGirths(ready.value, body, judged.value);
-    return girths.ok ? answer(noteOf(ready.value, body, { ...judged.value, cut }, girths.value)) : girths;
+    if (!girths.ok) return girths;
+    const note = noteOf(ready.value, body, { ...judged.value, cut }, girths.value);
+    const tables = tablesNote(chart, body, garment, options);
+    return answer(tables === "" ? note : `${note} ${tables}`);
   });
 }
 

@@ -1,6 +1,8 @@
 import { convert } from "../length/length";
 import { TOLERANCE } from "../length/round-up";
+import { capital } from "../chart/cell";
 import { placeName } from "../chart/places";
+import { sizesText } from "../chart/size-label";
 import { answer, type Result } from "../problem";
 import type { Body, BodyUnit, Chart, Place } from "../chart/model";
 import { fitting, type FitOptions } from "./fitting";
@@ -93,9 +95,9 @@ function typesNote(charts: readonly NamedChart[], types: readonly FigureType[], 
     const each = differences.map(
       ({ place, difference }) => `${differenceWords(difference, unit)} at the ${placeName(place)}`,
     );
-    return `${name} ${size} is ${each.length === 0 ? "not compared" : listed(each)}`;
+    return `${name}, size ${size}, is ${each.length === 0 ? "not compared" : listed(each)}`;
   });
-  return `${best} suits better: ${listed(words)}.`;
+  return `${capital(best)} suits better: ${listed(words)}.`;
 }
 
 function differenceWords(difference: number, unit: BodyUnit | null): string {
@@ -119,4 +121,20 @@ export function figureTypeNote(chart: Chart, body: Body, index: number): string 
   const way = difference > 0 ? "longer" : "shorter";
   const table = difference > 0 ? "tall" : "petite";
   return `The back waist length is ${spoken(Math.abs(difference), chart.unit)} ${way} than the chart's: if the pattern has a ${table} table, look there.`;
+}
+
+/**
+ * Which of a pattern's body tables answered, and which one back waist length and height speak for. "" for one table.
+ */
+export function tablesNote(chart: Chart, body: Body, garment: string, options: FitOptions): string {
+  const others = (options.tables ?? []).filter(({ sizes }) => sizes.join("\n") !== chart.sizes.join("\n"));
+  if (others.length === 0) return "";
+  const name = ({ sizes }: Chart) => `the table ${sizesText(sizes)}`;
+  const types = figureType(
+    [chart, ...others].map((one) => ({ name: name(one), chart: one })),
+    body,
+    garment,
+    { settings: options.settings },
+  );
+  return `This pattern has ${others.length + 1} body tables; this is from ${name(chart)}.${types.ok ? ` ${types.value.note}` : ""}`;
 }

@@ -4,7 +4,7 @@ import { clean, TOLERANCE } from "../length/round-up";
 import { placeName } from "../chart/places";
 import { sizeIndex, sizesText } from "../chart/size-label";
 import { answer, refuse, type Problem, type Result } from "../problem";
-import { figureIn, figureNumber, isPrinted, noPlace, rowsOf } from "./measures";
+import { bodyFigure, figureIn, figureNumber, isPrinted, noPlace, rowsOf } from "./measures";
 import type { Body, BodyUnit, Chart, ChartRow, Place } from "../chart/model";
 import type { Garment } from "./garments";
 import { leastEase, type LeastEase } from "./least-ease";
@@ -18,6 +18,8 @@ export interface FitOptions {
   /** Finished garment measurements, as the pattern prints them. */
   readonly finished?: Chart | undefined;
   readonly settings?: Settings | undefined;
+  /** Every body table of the pattern, where it has several (misses and women's): the note says which one answered. */
+  readonly tables?: readonly Chart[] | undefined;
 }
 
 /** A chart and a garment made ready for many bodies. */
@@ -81,7 +83,7 @@ function finishedFigures(chart: Chart, finished: Chart): FinishedFigures {
         if (!figure.ok) return figure;
         least = Math.min(least ?? figure.value, figure.value);
       }
-      return answer(inChartUnit(least!));
+      return cmAgainstInches(chart, finished, place, index, least!) ?? answer(inChartUnit(least!));
     });
   };
   return {
@@ -96,6 +98,19 @@ function finishedFigures(chart: Chart, finished: Chart): FinishedFigures {
       return views.length > 1 ? views : [];
     },
   };
+}
+
+/** Where a table doesn't say its unit, figures two to three times the body's are centimetres against inches. */
+function cmAgainstInches(chart: Chart, finished: Chart, place: Place, index: number, figure: number) {
+  if (chart.unit !== null && finished.unit !== null) return undefined;
+  const body = bodyFigure(chart, place, index);
+  if (!body.ok) return undefined;
+  const times = Math.max(figure / body.value, body.value / figure);
+  if (times < 2 || times > 3) return undefined;
+  return refuse("cmAgainstInches", {
+    found: `${formatLength(figure, finished.unit)} finished`,
+    against: `${formatLength(body.value, chart.unit)} in the body chart`,
+  });
 }
 
 /**

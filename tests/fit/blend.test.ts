@@ -141,6 +141,20 @@ describe("blend", () => {
     expect(at(got(blend(chart, mina, "child's top", { settings })), "height")).toMatchObject({ lengthChange: 4 });
   });
 
+  it("adds growth to the height alone unless the row names a length, and to a grown-up's garment only by name", () => {
+    const chart = chartOf("body", "in", ["S", "M"], { hip: [36, 38], insideLeg: [30, 30.5], height: [64, 65] });
+    const body = bodyOf({ hip: 36, insideLeg: 30, height: 64 });
+    const lengths = (garment: string, ...rows: (string | number)[][]) => {
+      const plan = got(blend(chart, body, garment, { settings: settingsOf(...rows) }));
+      return ["insideLeg", "height"].map((place) => at(plan, place).lengthChange);
+    };
+    const everywhere = ["Growth", "", "", 2, "in"];
+    expect(lengths("child's trousers", everywhere)).toEqual([0, 2]);
+    expect(lengths("trousers", everywhere)).toEqual([0, 0]);
+    expect(lengths("child's trousers", everywhere, ["Growth", "", "inside leg", 1, "in"])).toEqual([1, 2]);
+    expect(lengths("trousers", ["Growth", "trousers", "inside leg", 1, "in"])).toEqual([1, 0]);
+  });
+
   it("shares the change among her own count of edges, and rounds to her own step", () => {
     const edges = settingsOf(["Edges", "dress", "", 8, ""], ["Edges", "dress", "hip", 2, ""]);
     const rows = got(blend(missesChart, body, "dress", { settings: edges }));

@@ -227,6 +227,13 @@ describe("cutSize", () => {
       );
     });
 
+    it("finished measurements in centimetres that don't say so, against inches", () => {
+      const finished = chartOf("finished", null, ["12", "14"], { bust: [94, 99] });
+      expect(size(missesChart, body, "shirt", { finished })).toBe(
+        "94 finished against 34 in in the body chart: cm against inches? Write the unit beside the figure.",
+      );
+    });
+
     it("a negative measure, and a unit where the chart has none", () => {
       expect(size(missesChart, bodyOf({ bust: -34 }), "shirt")).toMatch(/below zero/);
       const bare = { ...missesChart, unit: null };

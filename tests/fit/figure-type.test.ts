@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { cutNote } from "../../src/fit/cut-note";
 import { figureType } from "../../src/fit/figure-type";
 import { bodyOf, got, missesChart } from "./bodies";
 
@@ -24,7 +25,7 @@ describe("figureType", () => {
       ["Petite", "12P"],
     ]);
     expect(short.note).toBe(
-      "Petite suits better: Misses 12 is 3/4 inch too long at the back waist length and Petite 12P is 1/4 inch too short at the back waist length.",
+      "Petite suits better: Misses, size 12, is 3/4 inch too long at the back waist length and Petite, size 12P, is 1/4 inch too short at the back waist length.",
     );
     expect(got(figureType(charts, bodyOf({ bust: 34, backWaistLength: 16.25 }), "top")).best).toBe("Misses");
   });
@@ -37,6 +38,15 @@ describe("figureType", () => {
     const found = got(figureType(charts, bodyOf({ bust: 34 }), "top"));
     expect(found.best).toBeNull();
     expect(found.note).toMatch(/back waist length or height is missing/);
+  });
+
+  it("is named in the note where a pattern has several tables", () => {
+    const body = bodyOf({ bust: 34, backWaistLength: 15.5 });
+    const note = got(cutNote(missesChart, body, "top", { tables: [missesChart, petite] }));
+    expect(note).toMatch(
+      /This pattern has 2 body tables; this is from the table 6 to 24\. The table 6P to 24P suits better: the table 6 to 24, size 12, is 3\/4 inch too long at the back waist length and the table 6P to 24P, size 12P, is 1\/4 inch too short at the back waist length\.$/,
+    );
+    expect(got(cutNote(missesChart, body, "top", { tables: [missesChart] }))).not.toMatch(/body tables/);
   });
 
   it("says which table has no size for a body", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cutNote } from "../../functions/fit";
-import { BLANK, caller, column, errorCell, misses, notAvailable, value } from "./call";
+import { BLANK, caller, column, errorCell, indexHeadings, misses, notAvailable, value } from "./call";
 
 const CUTNOTE = caller("CUTNOTE", cutNote, 7);
 const BETWEEN = "Between two sizes the closest is taken, and of two as close the larger.";
@@ -40,6 +40,21 @@ describe("CUTNOTE", () => {
       [expect.stringMatching(/^Cut size 12/)],
       [expect.stringMatching(/^Cut size 16, by the hip/)],
     ]);
+  });
+
+  test("says which of two body tables of a pattern answered", async () => {
+    const table = (sizes: readonly string[], bust: readonly number[]) =>
+      ["bust", "hip"].flatMap((place) =>
+        sizes.map((size, at) => ["Camp shirt", "body", "in", "", "", "", "", "", place, size, bust[at]!, bust[at]!]),
+      );
+    const index = [
+      indexHeadings,
+      ...table(["10", "12", "14"], [32.5, 34, 36]),
+      ...table(["18W", "20W", "22W"], [40, 42, 44]),
+    ];
+    expect(await CUTNOTE([index, [["Bust", 42]], "shirt", BLANK, BLANK, "Camp shirt"])).toMatch(
+      /^Cut size 20W, by the bust\..* This pattern has 2 body tables; this is from the table 18W, 20W, 22W\. Nothing tells the figure types apart/,
+    );
   });
 
   test("is an error with the sentence when there is no size", async () => {

@@ -154,28 +154,21 @@ describe("CUTSIZE", () => {
   });
 
   test("doesn't cross two body tables of one pattern in silence", async () => {
-    const rows = (sizes: readonly string[], figures: readonly number[]) =>
-      sizes.map((size, at) => [
-        "Camp shirt",
-        "body",
-        "in",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "bust",
-        size,
-        figures[at]!,
-        figures[at]!,
-      ]);
-    const index = [
-      indexHeadings,
-      ...rows(["10", "12", "14"], [32.5, 34, 36]),
-      ...rows(["10P", "12P", "14P"], [32.5, 34, 36]),
-    ];
+    const table = (sizes: readonly string[], bust: readonly number[]) =>
+      ["bust", "hip"].flatMap((place) =>
+        sizes.map((size, at) => ["Camp shirt", "body", "in", "", "", "", "", "", place, size, bust[at]!, bust[at]!]),
+      );
+    const misses = table(["10", "12", "14"], [32.5, 34, 36]);
     // The measure lies within both tables, so nothing says which of the two is meant.
-    const found = await CUTSIZE([index, [["Bust", 34]], "shirt", BLANK, BLANK, "Camp shirt"]);
-    expect(found).toMatchObject({ error: "#VALUE!", message: expect.stringMatching(/10P/) });
+    const petite = [indexHeadings, ...misses, ...table(["10P", "12P", "14P"], [32.5, 34, 36])];
+    expect(await CUTSIZE([petite, [["Bust", 34]], "shirt", BLANK, BLANK, "Camp shirt"])).toMatchObject({
+      error: "#VALUE!",
+      message: expect.stringMatching(/10, 12, 14.*10P, 12P, 14P/),
+    });
+    const womens = [indexHeadings, ...misses, ...table(["18W", "20W", "22W"], [40, 42, 44])];
+    expect(await CUTSIZE([womens, [["Bust", 42]], "shirt", BLANK, BLANK, "Camp shirt"])).toBe("20W");
+    expect(await CUTSIZE([womens, [["Bust", 38]], "shirt", BLANK, BLANK, "Camp shirt"])).toMatchObject({
+      error: "#N/A",
+    });
   });
 });
