@@ -55,8 +55,10 @@ function isPlain(row: readonly unknown[]): boolean {
 
 function rowsOf(argument: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(argument)) return [[argument]];
-  const rows = argument.map((row: unknown) => (Array.isArray(row) ? (row as unknown[]) : [row]));
-  return rows.length === 0 || widest(rows) === 0 ? [[null]] : rows;
+  const rows = argument.every(Array.isArray)
+    ? (argument as unknown[][])
+    : argument.map((row: unknown) => (Array.isArray(row) ? (row as unknown[]) : [row]));
+  return widest(rows) === 0 ? [[null]] : rows;
 }
 
 function widest(rows: readonly (readonly unknown[])[]): number {

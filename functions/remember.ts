@@ -14,6 +14,7 @@ export function chartIn(cells: Cells): Result<ChartSource> {
 }
 
 function sameCells(one: Cells, other: Cells): boolean {
+  if (one === other) return true;
   if (one.length !== other.length) return false;
   return one.every((row, at) => {
     const line = other[at]!;
