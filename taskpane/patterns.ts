@@ -90,6 +90,15 @@ export function peopleOf(tables: readonly TableFacts[]): People | undefined {
 const has = (headings: readonly string[], wanted: string): boolean =>
   headings.some((heading) => heading.trim().toLowerCase() === wanted.toLowerCase());
 
+/**
+ * The pattern to begin with: the one whose sheet is on the screen; else the one that was chosen before, else the first.
+ * After the first time a choice of hers stays.
+ */
+export function patternToShow(patterns: readonly Pattern[], { shown }: Facts, chosen: string): string | undefined {
+  const named = patterns.find(({ name }) => name === chosen) ?? patterns[0];
+  return (patterns.find(({ sheet }) => sheet === shown) ?? named)?.name;
+}
+
 /** A table's cells as the engine reads them; Excel's error texts become errors. */
 export async function tableCells(name: string): Promise<Reading<Cells>> {
   const read = await readTable(name);

@@ -56,6 +56,7 @@ export async function readBefore(context: Excel.RequestContext, plan: WorkbookPl
     );
   const read = places.map(({ cellsPlan, block, spills }) => {
     const sheet = workbook.worksheets.getItem(cellsPlan.sheet).load("id");
+    sheet.protection.load("protected");
     const load = (area: Area) =>
       sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns).load("formulas,values,numberFormat");
     return { sheet, range: load(block), spills: spills.map((area) => ({ area, range: load(area) })) };
@@ -65,9 +66,11 @@ export async function readBefore(context: Excel.RequestContext, plan: WorkbookPl
     const range = table.getRange().load("rowIndex,columnIndex,rowCount,columnCount");
     const headings = table.getHeaderRowRange().load("values");
     const sheet = table.worksheet.load("name");
+    sheet.protection.load("protected");
     return { columnsPlan, range, headings, sheet };
   });
   await context.sync();
+  if ([...read, ...columns].some(({ sheet }) => sheet.protection.protected)) throw refused("protected", {});
   if (!over) places.forEach((place, index) => checkEmpty(place.cellsPlan, place.block, read[index]!));
   const spilled = await spilledCells(context, read);
   for (const { columnsPlan, range, headings, sheet } of columns) {

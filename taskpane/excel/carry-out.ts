@@ -5,6 +5,7 @@ import { inTurn } from "./in-turn";
 import { refusalOf } from "./refusal";
 import {
   keepText,
+  removeUnconfirmed,
   undo,
   type CellsChanged,
   type ColumnsAdded,
@@ -31,6 +32,8 @@ interface Done {
   readonly names: NamePointed[];
   readonly kept: TextKept[];
   shown: string | null;
+  /** A sheet that was asked for and not yet confirmed. */
+  pending?: string | undefined;
 }
 
 /**
@@ -48,6 +51,8 @@ export async function carryOut(plan: WorkbookPlan, options: CarryOptions = {}): 
       });
       return { ok: true, receipt: done };
     } catch (error) {
+      // Excel says so when somebody else has made a sheet of that name meanwhile: that one is not ours to remove.
+      if ((error as { code?: string }).code === "ItemAlreadyExists") done.pending = undefined;
       return { ok: false, refusal: await cleanedUp(done, refusalOf(error)) };
     }
   });
@@ -71,10 +76,14 @@ export async function carryOutAll(plans: readonly WorkbookPlan[]): Promise<Carri
 }
 
 async function cleanedUp(done: Done, refusal: WriteRefusal): Promise<WriteRefusal> {
-  if (done.sheets.length + done.cells.length + done.columns.length + done.names.length + done.kept.length === 0)
+  if (
+    done.pending === undefined &&
+    done.sheets.length + done.cells.length + done.columns.length + done.names.length + done.kept.length === 0
+  )
     return refusal;
   try {
-    await Excel.run((context) => undo(context, done));
+    if (done.pending !== undefined) await removeUnconfirmed(done.pending);
+    await undo(done);
     return refusal;
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
@@ -87,10 +96,12 @@ async function write(context: Excel.RequestContext, plan: WorkbookPlan, before: 
   const { worksheets } = context.workbook;
   done.shown = before.shown;
   for (const sheetPlan of plan.sheets ?? []) {
+    done.pending = sheetPlan.sheet;
     const sheet = worksheets.add(sheetPlan.sheet).load("id,name");
     // Only what Excel has confirmed to be new may be deleted when a later step fails.
     await context.sync();
     done.sheets.push({ id: sheet.id, name: sheet.name, print: "" });
+    done.pending = undefined;
     const checks = await writeSheet(sheet, sheetPlan);
     await verify(context, sheetPlan.sheet, checks);
   }

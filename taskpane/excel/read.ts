@@ -20,6 +20,8 @@ export interface TableFacts {
 /** What the pane must know of the workbook before it plans anything. */
 export interface Facts {
   readonly sheets: readonly string[];
+  /** The sheet that is on the screen. */
+  readonly shown: string;
   readonly names: readonly string[];
   readonly tables: readonly TableFacts[];
 }
@@ -46,6 +48,7 @@ export async function readFacts(): Promise<Reading<Facts>> {
     const sheets = workbook.worksheets.load("items/name");
     const tables = workbook.tables.load("items/name");
     const names = workbook.names.load("items/name");
+    const shown = workbook.worksheets.getActiveWorksheet().load("name");
     await context.sync();
     const details = tables.items.map((table) => ({
       name: table.name,
@@ -56,6 +59,7 @@ export async function readFacts(): Promise<Reading<Facts>> {
     await context.sync();
     return {
       sheets: sheets.items.map(({ name }) => name),
+      shown: shown.name,
       names: names.items.map(({ name }) => name),
       tables: details.map(({ name, sheet, range, headings }) => ({
         name,

@@ -54,10 +54,8 @@ export type Taken = { readonly ok: true } | { readonly ok: false; readonly refus
 export async function takeBack(receipt: Receipt, options: { readonly evenIfChanged?: boolean } = {}): Promise<Taken> {
   return inTurn(async () => {
     try {
-      await Excel.run(async (context) => {
-        if (!options.evenIfChanged) await checkUnchanged(context, receipt);
-        await undo(context, receipt);
-      });
+      if (!options.evenIfChanged) await Excel.run((context) => checkUnchanged(context, receipt));
+      await undo(receipt);
       return { ok: true };
     } catch (error) {
       return { ok: false, refusal: refusalOf(error) };
@@ -87,44 +85,87 @@ async function checkUnchanged(context: Excel.RequestContext, receipt: Receipt): 
       throw refused("changedSince", { sheet: sheet.name });
 }
 
-/** The steps of a write in reverse. Also cleans up after one that failed half-way. */
-export async function undo(context: Excel.RequestContext, receipt: Receipt): Promise<void> {
-  const { workbook } = context;
-  const names = receipt.names.map((pointed) => ({
-    pointed,
-    item: workbook.names.getItemOrNullObject(pointed.name).load("name"),
-  }));
-  const cells = receipt.cells.map((changed) => ({ changed, sheet: existing(context, changed.sheet) }));
-  const sheets = receipt.sheets.map(({ id }) => existing(context, id));
-  const columns = receipt.columns.map((added) => ({
-    added,
-    table: workbook.tables.getItemOrNullObject(added.table).load("name"),
-  }));
-  const shown = receipt.shown === null ? undefined : existing(context, receipt.shown);
-  await context.sync();
-  for (const { key, before } of receipt.kept) keepText(context, key, before);
-  for (const { pointed, item } of names) {
-    if (item.isNullObject) continue;
-    item.delete();
-    if (pointed.before !== null) workbook.names.add(pointed.name, pointed.before);
+/**
+ * The steps of a write in reverse, each by itself: what one of them can't put back does not keep the others from it.
+ * Also cleans up after a write that failed half-way. @throws the first error, after all has been tried
+ */
+export async function undo(receipt: Receipt): Promise<void> {
+  const errors: unknown[] = [];
+  for (const step of [undoNames, undoCells, undoColumns, undoSheets]) {
+    try {
+      await Excel.run((context) => step(context, receipt));
+    } catch (error) {
+      errors.push(error);
+    }
   }
-  for (const { changed, sheet } of cells) {
-    if (sheet.isNullObject) continue;
-    const range = rangeOf(sheet, changed);
-    range.numberFormat = changed.formats as string[][];
-    range.formulas = changed.formulas.map((line, r) =>
-      line.map((formula, c) => restored(formula, changed.values[r]![c]!, changed.formats[r]![c]!)),
+  if (errors.length > 0) throw errors[0];
+}
+
+async function undoNames(context: Excel.RequestContext, { names, kept }: Receipt): Promise<void> {
+  const { workbook } = context;
+  const items = names.map(({ name }) => workbook.names.getItemOrNullObject(name).load("name"));
+  await context.sync();
+  for (const { key, before } of kept) keepText(context, key, before);
+  names.forEach(({ name, before }, index) => {
+    if (!items[index]!.isNullObject) items[index]!.delete();
+    if (before !== null) workbook.names.add(name, before);
+  });
+  await context.sync();
+}
+
+async function undoCells(context: Excel.RequestContext, receipt: Receipt): Promise<void> {
+  const sheets = receipt.cells.map(({ sheet }) => existing(context, sheet));
+  await context.sync();
+  const there = receipt.cells.flatMap((changed, index) => {
+    const sheet = sheets[index]!;
+    return sheet.isNullObject ? [] : [{ changed, range: rangeOf(sheet, changed).load("formulas,values,numberFormat") }];
+  });
+  await context.sync();
+  for (const { changed, range } of there) {
+    const { formulas, values, formats } = changed;
+    // A write that never came so far has nothing to put back, and a protected sheet refuses even that.
+    if (same([range.formulas, range.values, range.numberFormat], [formulas, values, formats])) continue;
+    range.numberFormat = formats as string[][];
+    range.formulas = formulas.map((line, r) =>
+      line.map((formula, c) => restored(formula, values[r]![c]!, formats[r]![c]!)),
     );
   }
-  for (const { added, table } of columns) {
+  await context.sync();
+}
+const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
+async function undoColumns(context: Excel.RequestContext, receipt: Receipt): Promise<void> {
+  for (const added of receipt.columns) {
+    const table = context.workbook.tables.getItemOrNullObject(added.table).load("name");
+    await context.sync();
     if (table.isNullObject) continue;
     const there = added.headings.map((heading) => table.columns.getItemOrNullObject(heading).load("name"));
     await context.sync();
     for (const column of there.reverse()) if (!column.isNullObject) column.delete();
+    await context.sync();
   }
+}
+
+async function undoSheets(context: Excel.RequestContext, receipt: Receipt): Promise<void> {
+  const sheets = receipt.sheets.map(({ id }) => existing(context, id));
+  const shown = receipt.shown === null ? undefined : existing(context, receipt.shown);
+  await context.sync();
   if (shown && !shown.isNullObject) shown.activate();
   for (const sheet of sheets) if (!sheet.isNullObject) sheet.delete();
   await context.sync();
+}
+
+/** Removes a sheet that was asked for but never confirmed: only an empty one, because nothing was written into it yet. */
+export async function removeUnconfirmed(name: string): Promise<void> {
+  await Excel.run(async (context) => {
+    const sheet = existing(context, name);
+    await context.sync();
+    if (sheet.isNullObject) return;
+    const used = sheet.getUsedRangeOrNullObject(true).load("address");
+    await context.sync();
+    if (used.isNullObject) sheet.delete();
+    await context.sync();
+  });
 }
 
 function existing(context: Excel.RequestContext, sheet: string): Excel.Worksheet {

@@ -4,7 +4,7 @@ import type { App } from "../app";
 import { button, choices, element, field, freshId, tick } from "../dom";
 import { carryOut, readUsed } from "../excel";
 import { usualUnits } from "../units";
-import type { Inventory, Pattern } from "../patterns";
+import { patternToShow, type Inventory, type Pattern } from "../patterns";
 import { amount, fabricSources, offered, type Amount, type AmountQuestion, type FabricSource } from "./amounts";
 
 const words = paneWords.fabric;
@@ -27,6 +27,7 @@ export function amountsView(app: App): AmountsView {
   const width = element("input", { type: "text", list: list.id, autocomplete: "off" });
   const [shrinkage, repeat, lengths, step] = [text("0"), text(), text("1"), text()];
   let estimate = false;
+  let sheetSeen = "";
   let sources: readonly FabricSource[] = [];
   let patterns: readonly Pattern[] = [];
   let shown: { readonly question: AmountQuestion; readonly answer: Amount } | undefined;
@@ -140,6 +141,10 @@ export function amountsView(app: App): AmountsView {
         pattern,
         patterns.map(({ name }) => ({ value: name, label: name })),
       );
+      if (inventory.facts.shown !== sheetSeen) {
+        sheetSeen = inventory.facts.shown;
+        pattern.value = patternToShow(patterns, inventory.facts, pattern.value) ?? "";
+      }
       await choose();
     },
   };

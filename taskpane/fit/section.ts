@@ -1,10 +1,10 @@
 /** The Fit section: a pattern, a person, a garment; a picture of it, and its formulas beside the chart. */
-import { childCautions, garmentNames, measuringGuide, paneWords, refusalSentence } from "../../src/index";
+import { childCautions, garmentNames, measuringGuide, paneWords, readGarment, refusalSentence } from "../../src/index";
 import type { App } from "../app";
 import { button, choices, element, field } from "../dom";
 import { carryOut, watch } from "../excel";
 import type { Shown } from "../section";
-import { readInventory, type Inventory } from "../patterns";
+import { patternToShow, readInventory, type Inventory } from "../patterns";
 import { fitAnswer, fitPlan, type FitAnswer, type FitChoice } from "./answers";
 import { fitDrawing, fitTable } from "./picture";
 
@@ -29,6 +29,9 @@ export function fitSection(app: App): Shown {
   let shown: { readonly choice: FitChoice; readonly answer: FitAnswer } | undefined;
   let visible = false;
   let turn = 0;
+  /** The sheet that was shown when the pattern was last chosen for her. */
+  let sheetSeen = "";
+  let garmentChosen = false;
 
   const choice = (): FitChoice | undefined => {
     const chosen = inventory?.patterns.find(({ name }) => name === pattern.value);
@@ -85,6 +88,11 @@ export function fitSection(app: App): Shown {
       person,
       people.map((name) => ({ value: name, label: name })),
     );
+    if (inventory.facts.shown !== sheetSeen) {
+      sheetSeen = inventory.facts.shown;
+      pattern.value = patternToShow(fitting, inventory.facts, pattern.value) ?? "";
+    }
+    suggestGarment();
     const lacking = [fitting.length === 0 ? words.noPattern : "", people.length === 0 ? words.noPeople : ""].filter(
       Boolean,
     );
@@ -94,6 +102,12 @@ export function fitSection(app: App): Shown {
     if (lacking.length > 0) result.replaceChildren();
     else await redraw();
   };
+  const suggestGarment = () => {
+    const named = garmentIn(pattern.value);
+    if (!garmentChosen && named !== undefined) garment.value = named;
+  };
+  pattern.addEventListener("change", suggestGarment);
+  garment.addEventListener("change", () => (garmentChosen = true));
   for (const select of [pattern, person, garment]) select.addEventListener("change", () => void app.run(redraw));
   void watch(() => {
     if (visible) void app.run(refresh);
@@ -107,6 +121,16 @@ export function fitSection(app: App): Shown {
     },
     hidden: () => (visible = false),
   };
+}
+
+/** The garment that a pattern's name ends with: "Wrap skirt" is a skirt. */
+export function garmentIn(name: string): string | undefined {
+  const words = name.split(/\s+/);
+  for (let from = 0; from < words.length; from++) {
+    const garment = readGarment(words.slice(from).join(" "));
+    if (garment.ok) return garment.value.name;
+  }
+  return undefined;
 }
 
 function cautions(garment: string): HTMLElement[] {

@@ -1,0 +1,137 @@
+/** What happens when Excel refuses: nothing of hers is lost and nothing half-written stays. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { chartSheet, indexPlan, refusalSentence, type ChartTable, type WorkbookPlan } from "../../src/index";
+import { carryOut, takeBack } from "../../taskpane/excel";
+import { loadClient, openBook, type OpenBook } from "../practice/office";
+import type { SessionOptions } from "../../src/practice/session";
+
+const books: OpenBook[] = [];
+beforeAll(() => void loadClient());
+afterAll(() => Promise.all(books.map((book) => book.dispose())));
+
+const open = (options: SessionOptions = {}): OpenBook => {
+  const book = openBook(options);
+  books.push(book);
+  return book;
+};
+
+/** Invented figures. */
+const table: ChartTable = {
+  kind: "body",
+  unit: "in",
+  sizes: ["12", "14"],
+  rows: [{ place: "bust", label: "Bust", values: [34, 36] }],
+};
+const chart = chartSheet("Camp shirt", [table], []);
+const index = indexPlan([{ pattern: "Camp shirt", table: "CampShirt_body" }], 2, false);
+/** Two new sheets, cells of one that is there, a kept text and a name. */
+const plan: WorkbookPlan = {
+  ...index,
+  sheets: [chart.plan, ...index.sheets!],
+  cells: [{ sheet: "Sheet1", blocks: [{ row: 1, column: 1, cells: [["new", 2]], format: "fraction" }] }],
+  kept: [{ key: "sewing.test", text: "kept" }],
+  show: "Camp shirt",
+};
+
+const write = (address: string, formulas: unknown[][]) =>
+  Excel.run(async (context) => {
+    context.workbook.worksheets.getItem("Sheet1").getRange(address).formulas = formulas;
+    await context.sync();
+  });
+const state = () =>
+  Excel.run(async (context) => {
+    const { workbook } = context;
+    const sheets = workbook.worksheets.load("items/name");
+    const names = workbook.names.load("items/name,items/formula");
+    const tables = workbook.tables.load("items/name");
+    const kept = workbook.settings.load("items/key,items/value");
+    const cells = workbook.worksheets.getItem("Sheet1").getRange("A1:F9").load("formulas,values,numberFormat");
+    await context.sync();
+    return {
+      sheets: sheets.items.map(({ name }) => name),
+      names: names.items.map(({ name, formula }) => [name, formula]),
+      tables: tables.items.map(({ name }) => name),
+      kept: kept.items.map(({ key, value }) => [key, value]),
+      cells: [cells.formulas, cells.values, cells.numberFormat],
+    };
+  });
+
+describe("a write that Excel ends half-way", () => {
+  it("leaves everything as it was, wherever it is ended", async () => {
+    let interruptAt = -1;
+    let batch = 0;
+    let after = 0;
+    const book: OpenBook = open({
+      before: () => {
+        if (batch++ === interruptAt) book.session.interrupt(after, "GeneralException");
+      },
+    });
+    await write("A1:C2", [
+      ["mine", 1, "=1+1"],
+      ["", "", ""],
+    ]);
+    const before = await state();
+    let ended = 0;
+    for (interruptAt = 0; interruptAt < 12; interruptAt++) {
+      for (after of [0, 2, 9]) {
+        batch = 0;
+        const carried = await carryOut(plan);
+        const reached = batch > interruptAt;
+        batch = 99;
+        if (carried.ok) {
+          // The batch that was to be ended does not exist, or all its actions fitted.
+          expect(await takeBack(carried.receipt)).toEqual({ ok: true });
+        } else {
+          expect(reached).toBe(true);
+          expect(carried.refusal.code).toBe("failed");
+          ended++;
+        }
+        expect(await state()).toEqual(before);
+      }
+    }
+    expect(ended).toBeGreaterThan(10);
+  }, 120_000);
+});
+
+describe("a cell that is being typed in", () => {
+  it("is a sentence, and nothing is written", async () => {
+    let editing = false;
+    open({ editing: () => editing });
+    const before = await state();
+    editing = true;
+    const carried = await carryOut(plan);
+    editing = false;
+    expect(carried).toMatchObject({ ok: false, refusal: { code: "cellBeingEdited" } });
+    expect(!carried.ok && refusalSentence(carried.refusal)).toContain("Press Enter or Esc");
+    expect(await state()).toEqual(before);
+  });
+});
+
+describe("a request that is too large", () => {
+  it("is a sentence, and nothing half-written stays", async () => {
+    open({ limit: 6000 });
+    const before = await state();
+    const rows = Array.from({ length: 40 }, (_, row) => [`Row ${row} ${"x".repeat(200)}`]);
+    const large: WorkbookPlan = {
+      sheets: [{ sheet: "Large", blocks: [{ row: 0, column: 0, cells: rows }], tables: [] }],
+    };
+    expect(await carryOut(large)).toMatchObject({ ok: false, refusal: { code: "tooLarge" } });
+    expect(await state()).toEqual(before);
+  });
+});
+
+describe("a protected sheet", () => {
+  it("is a sentence, and nothing is written", async () => {
+    open();
+    await write("A1", [["mine"]]);
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Sheet1").protection.protect();
+      await context.sync();
+    });
+    const before = await state();
+    const carried = await carryOut(plan);
+    expect(carried).toMatchObject({ ok: false, refusal: { code: "protected" } });
+    expect(!carried.ok && refusalSentence(carried.refusal)).toContain("Unprotect");
+    expect(await state()).toEqual(before);
+  });
+});
