@@ -61,6 +61,8 @@ export interface LayoutFormulas {
   readonly layout: "single" | "folded";
   readonly repeat: number;
   readonly gap: number;
+  /** How many fabrics the list names: a length for each. */
+  readonly fabrics: number;
   readonly placements: number;
   /** Whether the table of placements is wanted too. */
   readonly plan: boolean;
@@ -83,14 +85,24 @@ export function layoutFormulas(options: LayoutFormulas): CellsPlan {
     {
       row,
       column: column + 1,
-      cells: [[{ formula: call("SEW.LAYOUTLENGTH", asked) }]],
+      cells: [[{ formula: call("SEW.LAYOUTLENGTH", asked), spill: [options.fabrics, options.fabrics > 1 ? 2 : 1] }]],
       format: options.unit === "in" ? "fraction" : "thousandths",
     },
   ];
   if (options.plan) {
-    blocks.push({ row: row + 2, column, cells: [[...LAYOUT_HEADINGS]], format: "text", style: "heading" });
+    blocks.push({
+      row: row + options.fabrics + 1,
+      column,
+      cells: [[...LAYOUT_HEADINGS]],
+      format: "text",
+      style: "heading",
+    });
     const spill = [options.placements, LAYOUT_HEADINGS.length] as const;
-    blocks.push({ row: row + 3, column, cells: [[{ formula: call("SEW.LAYOUTPLAN", asked), spill }]] });
+    blocks.push({
+      row: row + options.fabrics + 2,
+      column,
+      cells: [[{ formula: call("SEW.LAYOUTPLAN", asked), spill }]],
+    });
   }
   return { sheet, blocks };
 }

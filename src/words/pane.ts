@@ -286,7 +286,7 @@ export const paneWords = {
     bound: (share: string) => `At most ${share} % longer than the shortest there can be.`,
     byBoxes: "Laid by boxes: a piece with an outline takes less. Write its corners in the column Outline.",
     byOutlines: "Laid by outlines where a piece has one.",
-    tries: (tries: number) => `${tries.toLocaleString("en")} layouts tried.`,
+    tries: (tries: number) => `${count(tries, "layout", "layouts")} tried.`,
     ownLeft: (length: string) => `Of your own cloth ${length} is left.`,
     ownShort: (length: string) => `Your own cloth is ${length} too short.`,
     print: "Print",
