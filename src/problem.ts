@@ -121,6 +121,34 @@ export interface FabricProblems {
   readonly badClothWidth: { readonly text: string };
   /** A share above 0.3: a percentage typed without its sign. */
   readonly shrinkage: { readonly text: string };
+  readonly noPieces: Readonly<Record<string, never>>;
+  readonly pieceSize: { readonly piece: string; readonly what: "width" | "length"; readonly text: string };
+  readonly pieceCount: { readonly piece: string; readonly text: string };
+  readonly tooManyPieces: { readonly count: string; readonly most: string };
+  /** Wider than the whole cloth; `opened` is "yes" for a piece on the fold, whose width is that of the opened piece. */
+  readonly pieceTooWide: {
+    readonly piece: string;
+    readonly width: string;
+    readonly cloth: string;
+    readonly over: string;
+    readonly opened: string;
+  };
+  readonly unknownLayout: { readonly text: string };
+  readonly repeatTooLong: { readonly repeat: string; readonly length: string };
+  readonly badOutline: {
+    readonly piece: string;
+    readonly what: "points" | "many" | "outside" | "crosses" | "fold" | "text";
+    readonly text: string;
+  };
+  /** Not a refusal: a layout of many pieces, of which fewer were tried. */
+  readonly fewerTries: { readonly pieces: string; readonly tries: string };
+  readonly unknownCloth: { readonly piece: string; readonly cloth: string; readonly known: string };
+  /** What is left over when the cloths there are can't hold everything. */
+  readonly pieceLeftOver: { readonly piece: string; readonly count: string; readonly cloths: string };
+  /** A word in a flag column of the pieces that is neither yes nor no. */
+  readonly unknownFlag: { readonly piece: string; readonly column: string; readonly text: string };
+  readonly pieceUnit: { readonly piece: string };
+  readonly piecesHeading: { readonly heading: string; readonly found: string };
 }
 
 /** Codes of src/project. */

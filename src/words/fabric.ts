@@ -4,4 +4,36 @@ import type { Sentences } from "./sentences";
 export const fabricSentences: Sentences<FabricProblems> = {
   badClothWidth: ({ text }) => `"${text}" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`,
   shrinkage: ({ text }) => `Shrinkage goes from 0 to 30%, and this is ${text}: write 5% for five percent.`,
+  noPieces: () => "There are no pieces here. List at least one, with its length, width and count.",
+  pieceSize: ({ piece, what, text }) =>
+    `The ${what} of "${piece}" is ${text}: it must be above zero, such as 24 1/2 or 62 cm.`,
+  pieceCount: ({ piece, text }) =>
+    `"${piece}" is to be cut ${text} times: write a whole number from 1, such as 2 for a pair.`,
+  tooManyPieces: ({ count, most }) => `${count} pieces are too many for one layout: ${most} at most.`,
+  pieceTooWide: ({ piece, width, cloth, over, opened }) =>
+    `"${piece}" is ${width} wide${opened ? " when it is opened out" : ""} and the fabric ${cloth}: ` +
+    `${over} too wide. Use a wider fabric, or cut the piece in two with a seam.`,
+  unknownLayout: ({ text }) => `"${text}" is not a layout known here. Write single or folded.`,
+  repeatTooLong: ({ repeat, length }) =>
+    `A repeat of ${repeat} is longer than the fabric (${length}). Is it in another unit?`,
+  badOutline: ({ piece, what, text }) => `The outline of "${piece}" ${OUTLINE_FAULTS[what](text)}`,
+  fewerTries: ({ pieces, tries }) =>
+    `${pieces} pieces are a lot: only ${tries} layouts were tried, so a shorter one may well be found by hand.`,
+  unknownCloth: ({ piece, cloth, known }) =>
+    `"${piece}" is to be cut from "${cloth}", which isn't among the fabrics here (${known}).`,
+  pieceLeftOver: ({ piece, count, cloths }) =>
+    `"${piece}" (${count} of it) has no room left on ${cloths}. Pieces of fabric are never added together.`,
+  unknownFlag: ({ piece, column, text }) => `"${text}" in the column ${column} of "${piece}" is neither yes nor no.`,
+  pieceUnit: ({ piece }) => `"${piece}" doesn't say inches or centimetres. Add a column Unit, or write 62 cm.`,
+  piecesHeading: ({ heading, found }) =>
+    `The pieces have no column "${heading}". Found: ${found}. Include the row of headings; for a table add [#All].`,
+};
+
+const OUTLINE_FAULTS: Readonly<Record<FabricProblems["badOutline"]["what"], (text: string) => string>> = {
+  points: (text) => `has ${text} points: at least 3 are needed.`,
+  many: (text) => `has ${text} points: 1000 at most.`,
+  outside: (text) => `goes outside its length and width at ${text}.`,
+  crosses: () => "crosses itself. List its points in order around the edge.",
+  fold: () => "has no edge on the fold: two points next to each other must have x = 0.",
+  text: (text) => `can't be read at "${text}". Write it like 0 0; 30 0; 24 60; 0 62.`,
 };
