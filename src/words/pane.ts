@@ -284,6 +284,7 @@ export const paneWords = {
     layoutExact: (length: string) => `The layout itself takes ${length}.`,
     proved: "No layout of these boxes is shorter.",
     bound: (share: string) => `At most ${share} % longer than the shortest there can be.`,
+    nothingShorter: "Nothing shorter is left to be found this way.",
     byBoxes: "Laid by boxes: a piece with an outline takes less. Write its corners in the column Outline.",
     byOutlines: "Laid by outlines where a piece has one.",
     tries: (tries: number) => `${count(tries, "layout", "layouts")} tried.`,

@@ -12,7 +12,6 @@ import {
   roundUp,
   sentence,
   type Cloth,
-  type Layout,
   type LayoutSearch,
   type LengthUnit,
 } from "../../src/index";
@@ -113,9 +112,7 @@ export function layoutView(app: App): LayoutView {
   const show = () => {
     const on = cloth();
     if (!on) return;
-    const shown = lays.map(({ fabric, search }) =>
-      clothParts(fabric, search.layout(), on, bodyUnit(), number(own) ?? 0),
-    );
+    const shown = lays.map(({ fabric, search }) => clothParts(fabric, search, on, bodyUnit(), number(own) ?? 0));
     result.replaceChildren(
       ...shown.flatMap(({ parts }) => parts),
       element(
@@ -243,7 +240,8 @@ const fixed = (address: string): string =>
     .join(":");
 
 /** What one cloth shows: how much to buy, how good that is, what is left of her own, the drawing. */
-function clothParts(fabric: FabricPieces, layout: Layout, cloth: Cloth, unit: "in" | "cm", own: number) {
+function clothParts(fabric: FabricPieces, search: LayoutSearch, cloth: Cloth, unit: "in" | "cm", own: number) {
+  const layout = search.layout();
   if (layout.length === null) {
     const said = layout.problems.map(sentence).join(" ");
     return { ok: false, said, parts: [element("p", { class: "warning-box" }, said)] };
@@ -257,6 +255,7 @@ function clothParts(fabric: FabricPieces, layout: Layout, cloth: Cloth, unit: "i
   const sentences = [
     words.layoutExact(inUnit(layout.length)),
     layout.proved ? words.proved : words.bound(over),
+    ...(search.finished && !layout.proved ? [words.nothingShorter] : []),
     layout.by === "boxes" ? words.byBoxes : words.byOutlines,
     words.tries(layout.tries),
     ...(own > 0
