@@ -54,7 +54,9 @@ export function sheetFunctions(sources: FunctionSources): SheetFunctions {
     if (!implementation) throw new Error(`functions.json lists ${info.id}, but functions.js does not associate it`);
     return [functionClass(sources, info, implementation, messages), `${namespace}.${info.name}`];
   });
-  return { classes, descriptions: metadata.functions.map((info) => describe(sources, info)), messages };
+  // By name, so that what has been typed in full comes first in the list of suggestions: Enter takes the first.
+  const byName = [...metadata.functions].sort((a, b) => (a.name < b.name ? -1 : 1));
+  return { classes, descriptions: byName.map((info) => describe(sources, info)), messages };
 }
 
 function functionClass(

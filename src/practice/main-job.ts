@@ -24,8 +24,8 @@ export async function demo(): Promise<void> {
   const opened = await openStarter();
   await writeFormulas();
   await printAll(opened);
-  console.log(`\nNow her hip is 43 instead of 41.`);
-  changeHip(opened, "43");
+  console.log(`\nNow her hip is 39 instead of 41.`);
+  changeHip(opened, "39");
   await printAll(opened);
   await opened.dispose();
 }

@@ -12,7 +12,7 @@ import { type RunningServer, serve } from "./server";
 export const WORKBOOK = join(CACHE, "workbook.json");
 
 const WHAT_TO_TRY = `What to try first:
-  1. Measurements: change Ada's hip from 41 to 43, and look at her size and the yards on the Projects sheet.
+  1. Measurements: change Ada's hip from 41 to 39, and look at her skirt on the Projects sheet: size, yards and cost.
   2. Type =SEW.SIZEMATCH( in an empty cell: the help under it says what belongs there.
   3. In the pane on the right, paste the chart from the back of a pattern and insert it as a sheet.
   4. Rest the pointer on a cell with an error: it says why.
