@@ -1,7 +1,7 @@
 /** The places where a tape goes, read from a chart's labels in eight languages. */
 import type { Place } from "./model";
 import { BACK_LENGTHS, BUST_OR_CHEST, PLACES } from "./vocabulary/places";
-import { plainWords, spelledOut, wordSet } from "./vocabulary/words";
+import { plainWords, remembered, spelledOut, wordSet } from "./vocabulary/words";
 
 /** Words that say nothing about where the tape goes. */
 const NOISE = wordSet(`
@@ -68,6 +68,15 @@ function vocabulary(): Map<string, KnownPlace> {
  */
 export function readPlace(label: string, kind: "body" | "finished" | null): Place | null {
   const text = label.slice(0, 200).trim();
+  const read = kind === "body" ? readBody : kind === "finished" ? readFinished : readEither;
+  return read(text).place;
+}
+
+const readBody = remembered((text) => ({ place: placeIn(text, "body") }));
+const readFinished = remembered((text) => ({ place: placeIn(text, "finished") }));
+const readEither = remembered((text) => ({ place: placeIn(text, null) }));
+
+function placeIn(text: string, kind: "body" | "finished" | null): Place | null {
   if (vocabulary().has(text) && /^[a-z]{2,}[A-Z]?/.test(text) && known?.get(text)?.id === text) return text;
   const whole = placeOf(text, kind);
   if (whole) return whole;

@@ -11,7 +11,7 @@ import { Doubts } from "./reading/record";
 
 /** Far more than any chart: a whole web page with its markup, a whole instruction sheet. */
 const LONGEST_HTML = 3_000_000;
-const LONGEST_TEXT = 400_000;
+const LONGEST_TEXT = 200_000;
 
 /**
  * Reads every chart in a paste: body measurements, finished garment measurements and fabric required, in plain text
@@ -29,12 +29,12 @@ const LONGEST_TEXT = 400_000;
  */
 export function readCharts(pasted: string): ChartReading {
   const isHtml = /<table|StartFragment/i.test(pasted);
-  const limit = isHtml ? LONGEST_HTML : LONGEST_TEXT;
-  if (pasted.length > limit) return refusal(doubts.tooLong(`${limit / 1000},000 characters`));
+  if (pasted.length > (isHtml ? LONGEST_HTML : LONGEST_TEXT))
+    return refusal(doubts.tooLong(isHtml ? "3,000,000 characters" : "200,000 characters"));
   if (!isHtml) return readAll(textRows(pasted));
   const html = htmlRows(pasted);
-  if (!html.hasTable && html.text.length > LONGEST_TEXT)
-    return refusal(doubts.tooLong(`${LONGEST_TEXT / 1000},000 characters`));
+  if (!html.hasTable && html.text.length > LONGEST_TEXT) return refusal(doubts.tooLong("200,000 characters"));
+  if (html.isCut) return refusal(doubts.tooLong("4,000 rows"));
   return readAll(html.hasTable ? html.rows : textRows(html.text));
 }
 
@@ -50,5 +50,15 @@ function readAll(rows: readonly Row[]): ChartReading {
   return { tables: tables.map(tableOf), issues: inOrder(found.issues) };
 }
 
-const inOrder = (issues: readonly Issue[]): Issue[] =>
-  [...issues].sort((a, b) => a.line - b.line || (a.column ?? 0) - (b.column ?? 0));
+/** More issues than anybody reads; a paste of anything must not freeze the pane. */
+const MOST_ISSUES = 500;
+
+function inOrder(issues: readonly Issue[]): Issue[] {
+  const sorted = [...issues].sort((a, b) => a.line - b.line || (a.column ?? 0) - (b.column ?? 0));
+  if (sorted.length <= MOST_ISSUES) return sorted;
+  const line = sorted[MOST_ISSUES]!.line;
+  return [
+    ...sorted.slice(0, MOST_ISSUES),
+    { line, severity: "error", message: doubts.more(sorted.length - MOST_ISSUES) },
+  ];
+}

@@ -57,5 +57,5 @@ export const doubts = {
   shortSize: (size: string, found: number, wanted: number) =>
     `Size ${size} has ${found} figures for ${wanted} columns, so it was left out. Compare it with the pattern.`,
   converted: (from: string, to: string) => `These amounts are printed in ${from} and were turned into ${to}.`,
-  noSizesFabric: () => "",
+  more: (count: number) => `${count} more doubts were found from here on. Paste a smaller part to see them.`,
 } as const;

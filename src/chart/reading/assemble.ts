@@ -31,7 +31,9 @@ export function assemble(readings: readonly Reading[], viewsNamed: ReadonlySet<s
     if (reading.figures.every((figure) => figure === null)) continue;
     const kind = reading.sort === "measure" ? reading.kind : "fabric";
     const key = JSON.stringify([kind, reading.unit, reading.header.sizes]);
-    groups.set(key, [...(groups.get(key) ?? []), reading]);
+    const group = groups.get(key);
+    if (group) group.push(reading);
+    else groups.set(key, [reading]);
   }
   const views = [
     ...new Set([
@@ -53,7 +55,9 @@ function giveUnits(records: readonly MeasureRecord[], found: Doubts): void {
   const groups = new Map<string, MeasureRecord[]>();
   for (const record of records.filter((other) => other.unit === null)) {
     const key = JSON.stringify([record.kind, record.header.sizes]);
-    groups.set(key, [...(groups.get(key) ?? []), record]);
+    const group = groups.get(key);
+    if (group) group.push(record);
+    else groups.set(key, [record]);
   }
   for (const group of groups.values()) {
     const { header } = group[0]!;

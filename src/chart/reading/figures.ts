@@ -1,6 +1,7 @@
 /** One printed figure: a number, a range, a value in two units, or why it is none. */
 import { convert, readLength, plainText, type LengthUnit } from "../../length";
 import type { Figure, Span } from "../model";
+import { remembered } from "../vocabulary/words";
 
 export interface PrintedFigure {
   readonly kind: "figure";
@@ -32,7 +33,7 @@ type Simple = { readonly value: number | Span; readonly unit: LengthUnit | null 
  *
  * @example readFigure("30½–31") //=> { kind: "figure", value: { low: 30.5, high: 31 }, unit: null, other: null }
  */
-export function readFigure(text: string): CellReading {
+export const readFigure: (text: string) => CellReading = remembered((text) => {
   const trimmed = text.trim();
   if (trimmed === "" || BLANK.test(trimmed)) return { kind: "blank" };
   if (SAME.test(trimmed)) return { kind: "same" };
@@ -43,9 +44,11 @@ export function readFigure(text: string): CellReading {
   const simple = readSimple(plain);
   if (simple) return figure(simple);
   return readPair(plain) ?? { kind: /^[+-]/.test(plain) ? "formula" : "text" };
-}
+});
 
-const figure = (simple: Simple, other: Simple | null = null): PrintedFigure => ({ kind: "figure", ...simple, other });
+function figure(simple: Simple, other: Simple | null = null): PrintedFigure {
+  return { kind: "figure", ...simple, other };
+}
 
 /** One number or one range. */
 function readSimple(text: string): Simple | undefined {

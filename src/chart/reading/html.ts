@@ -25,22 +25,31 @@ const LINE_ENDS = new Set(
   ),
 );
 /** More columns than any chart; a hostile colspan must not fill the memory. */
-const MOST_COLUMNS = 200;
-const MOST_ROWS = 20_000;
+const MOST_COLUMNS = 100;
+const MOST_ROWS = 4000;
+const MOST_CELLS = 60_000;
+const LONGEST_CELL = 2000;
+/** Deeper than any page: the parser keeps the open elements in a list, and a hostile paste must not make it long. */
+const DEEPEST = 1000;
+const CHUNK = 1 << 15;
 
-export type HtmlPiece =
-  | { readonly kind: "row"; readonly cells: readonly string[]; readonly repeated: readonly boolean[] }
-  | { readonly kind: "text"; readonly text: string }
-  | { readonly kind: "gap" };
+interface RowPiece {
+  readonly kind: "row";
+  readonly cells: readonly string[];
+  readonly repeated: readonly boolean[];
+}
+type HtmlPiece = RowPiece | { readonly kind: "text"; readonly text: string } | { readonly kind: "gap" };
 
 /** Rows of tables and the lines between them, in reading order. */
-function htmlPieces(html: string): HtmlPiece[] {
+function htmlPieces(html: string): { readonly pieces: HtmlPiece[]; readonly isCut: boolean } {
   const pieces: HtmlPiece[] = [];
   const tables: OpenTable[] = [];
   let loose = "";
   let unseen = 0;
   let preformatted = 0;
   let rows = 0;
+  let depth = 0;
+  let cells = 0;
 
   const endLoose = (): void => {
     for (const line of withoutRaised(loose).split("\n")) pieces.push({ kind: "text", text: line });
@@ -57,13 +66,18 @@ function htmlPieces(html: string): HtmlPiece[] {
   };
   const endRow = (table: OpenTable): void => {
     endCell(table);
-    if (table.row && rows++ < MOST_ROWS) pieces.push(laidOut(table));
+    if (table.row && rows++ < MOST_ROWS && cells < MOST_CELLS) {
+      const row = laidOut(table);
+      cells += row.cells.length;
+      pieces.push(row);
+    }
     table.row = null;
   };
 
   const parser = new Parser(
     {
       onopentag(name, attributes) {
+        depth++;
         if (UNSEEN.has(name)) unseen++;
         if (unseen) return;
         const table = tables.at(-1);
@@ -94,6 +108,7 @@ function htmlPieces(html: string): HtmlPiece[] {
         if (!unseen) write(preformatted ? text : text.replace(/\s+/g, (gap) => (gap.includes("\u00A0") ? gap : " ")));
       },
       onclosetag(name) {
+        depth--;
         if (UNSEEN.has(name)) {
           unseen = Math.max(0, unseen - 1);
           return;
@@ -113,18 +128,22 @@ function htmlPieces(html: string): HtmlPiece[] {
     },
     { decodeEntities: true },
   );
-  parser.write(html);
+  for (let at = 0; at < html.length; at += CHUNK) {
+    if (depth > DEEPEST || rows > MOST_ROWS || cells >= MOST_CELLS) return { pieces, isCut: true };
+    parser.write(html.slice(at, at + CHUNK));
+  }
+  if (depth > DEEPEST) return { pieces, isCut: true };
   parser.end();
   while (tables.length) endRow(tables.pop()!);
   endLoose();
-  return pieces;
+  return { pieces, isCut: rows > MOST_ROWS || cells >= MOST_CELLS };
 }
 
 const span = (text: string | undefined): number =>
   Math.min(MOST_COLUMNS, Math.max(1, Number.parseInt(text ?? "1", 10) || 1));
 
 /** A row with the cells that hang into it from above, and spanning cells in each column they cover. */
-function laidOut(table: OpenTable): HtmlPiece {
+function laidOut(table: OpenTable): RowPiece {
   const cells: string[] = [];
   const repeated: boolean[] = [];
   const takeHanging = (): void => {
@@ -157,7 +176,7 @@ const withoutRaised = (text: string): string =>
     .replace(/\uE001/g, "");
 
 const tidy = (text: string): string =>
-  withoutRaised(text)
+  withoutRaised(text.slice(0, LONGEST_CELL))
     .split("\n")
     .map((line) => line.replace(/\s+/g, " ").trim())
     .filter((line) => line !== "")
@@ -166,13 +185,15 @@ const tidy = (text: string): string =>
 export interface HtmlRows {
   readonly rows: Row[];
   readonly hasTable: boolean;
+  /** More rows than any chart: the rest was not read. */
+  readonly isCut: boolean;
   /** The text alone, one line for each block, for HTML that holds no table. */
   readonly text: string;
 }
 
 /** Rows of HTML; a row's line is its number counted over the rows of all tables, text between them has the next row's. */
 export function htmlRows(html: string): HtmlRows {
-  const pieces = htmlPieces(html);
+  const { pieces, isCut } = htmlPieces(html);
   const rows: Row[] = [];
   let line = 0;
   for (const piece of pieces) {
@@ -184,7 +205,7 @@ export function htmlRows(html: string): HtmlRows {
     }
   }
   const text = pieces.map((piece) => (piece.kind === "text" ? piece.text : "")).join("\n");
-  return { rows, hasTable: line > 0, text };
+  return { rows, hasTable: line > 0, isCut, text };
 }
 
 /** One row; or several, when every cell holds the same number of lines: a list set with line breaks. */

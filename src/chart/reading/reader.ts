@@ -8,7 +8,7 @@ import { isBlankRow, isFormulaLike, type Row } from "./cell";
 import { isNotion, readFabricLabel, readViews, starNotes } from "./fabric-label";
 import { fabricReadings, fabricSentence, isFabricRow, isWidthFigure, type FabricState } from "./fabric-rows";
 import { isChestChart, kindOf, readHeading, unitAlone, unitsIn, type Kind } from "./headings";
-import { isAmbiguousHeader, makeHeader, readHeaderRow, type Header, type HeaderRow } from "./header";
+import { isAmbiguousHeader, makeHeader, readHeaderRow, roleOf, type Header, type HeaderRow } from "./header";
 import { joinedRows, onePerLine } from "./joined";
 import { looseCount } from "./loose";
 import { measureReadings, type MeasureState } from "./measure-rows";
@@ -145,7 +145,9 @@ function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, s
   } else if (header && !nextFits(rows, at, candidate, state) && nextFits(rows, at, header, state)) return false;
   if (head.certainty === "open" || kindOf(head.label) !== null) {
     const heading = readHeading(head.label);
-    if (heading) startKind(heading.kind, heading.unit, state);
+    // Our own sheets write "Measurement" over the labels of both kinds.
+    const saysNothing = state.kind !== null && roleOf(head.label) === "measurement";
+    if (heading && !saysNothing) startKind(heading.kind, heading.unit, state);
   }
   takeHeader(candidate, state);
   return true;
@@ -184,6 +186,7 @@ function addAlias(row: Row, head: HeaderRow, header: Header, state: State): bool
     takeHeader({ ...better, label: head.label }, state);
     return true;
   }
+  if (header.aliases.length >= 6) return true;
   const sizes =
     labels.length === header.sizes.length
       ? labels
@@ -227,7 +230,7 @@ function heightsAsSizes(row: Row, head: HeaderRow, state: State): boolean {
 /** Whether the next row with figures fits a header. */
 function nextFits(rows: readonly Row[], at: number, header: Header, state: State): boolean {
   let tried = 0;
-  for (let next = at + 1; next < rows.length && tried < 6; next++) {
+  for (let next = at + 1; next < Math.min(rows.length, at + 25) && tried < 6; next++) {
     const row = rows[next]!;
     if (isBlankRow(row) || !/[\d½¼¾⅛⅜⅝⅞]/.test(row.text)) continue;
     tried++;

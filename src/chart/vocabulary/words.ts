@@ -25,6 +25,19 @@ export function spelledOut(words: string): string {
   return words.replace(/([aou])e/g, "$1");
 }
 
+/** A pure function of a text that remembers its last answers: one chart asks the same cell many times. */
+export function remembered<T>(read: (text: string) => T): (text: string) => T {
+  const answers = new Map<string, T>();
+  return (text) => {
+    const known = answers.get(text);
+    if (known !== undefined) return known;
+    if (answers.size >= 1000) answers.clear();
+    const answer = read(text);
+    if (text.length <= 200) answers.set(text, answer);
+    return answer;
+  };
+}
+
 /** A lower-case set from a text of words parted by spaces. */
 export const wordSet = (text: string): ReadonlySet<string> => new Set(text.trim().split(/\s+/).map(plainWords));
 
