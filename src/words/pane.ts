@@ -267,7 +267,7 @@ export const paneWords = {
       { value: "single", label: "opened out, one layer" },
     ],
     layoutMore: "Repeat, gap, cloth of your own",
-    layoutRepeat: "Repeat of the print",
+    layoutRepeat: "Repeat along the cloth",
     gap: "Gap between pieces",
     own: "Length you own",
     layButton: "Lay out",

@@ -214,7 +214,12 @@ function titleFields(table: ChartTable, events: TableEvents): HTMLElement {
     kind.addEventListener("change", () => events.retitle({ kind: kind.value } as Pick<ChartTable, "kind">));
     parts.push(element("label", { for: kind.id, class: "unseen" }, words.kind), kind);
   }
-  return element("div", { class: "inline" }, ...parts, element("label", { for: unit.id }, words.unit), unit);
+  return element(
+    "div",
+    { class: "inline" },
+    ...parts,
+    element("span", {}, element("label", { for: unit.id }, words.unit), unit),
+  );
 }
 
 /** The arrow keys go from cell to cell; left and right only from the ends of the text. */

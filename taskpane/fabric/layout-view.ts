@@ -8,12 +8,14 @@ import {
   piecesSheet,
   quotedSheet,
   readLength,
+  readPieces,
   refusalSentence,
   roundUp,
   sentence,
   type Cloth,
   type LayoutSearch,
   type LengthUnit,
+  type PiecesOfFabric,
 } from "../../src/index";
 import type { App } from "../app";
 import { button, choices, element, field, tick } from "../dom";
@@ -22,7 +24,6 @@ import { engineCells, tableCells, type Inventory } from "../patterns";
 import { usualUnits } from "../units";
 import { improve, type Improving } from "./improve";
 import { layoutDrawing } from "./layout-picture";
-import { piecesByFabric, type FabricPieces } from "./pieces";
 
 const words = paneWords.fabric;
 /** How long a press looks for something better, in milliseconds. */
@@ -33,7 +34,7 @@ const SELECTION = "(selection)";
 
 /** One cloth of the list with its search. */
 interface Lay {
-  readonly fabric: FabricPieces;
+  readonly fabric: PiecesOfFabric;
   readonly search: LayoutSearch;
 }
 interface Source {
@@ -92,7 +93,7 @@ export function layoutView(app: App): LayoutView {
     if (!on) return;
     const read = await cellsOf(pieces.value, inventory);
     if (!read.ok) return app.say(read.said, "warning");
-    const found = piecesByFabric(read.cells, bodyUnit());
+    const found = readPieces(read.cells, bodyUnit());
     if (!found.ok) return app.say(sentence(found.problem), "warning");
     source = read.source;
     lays = found.value.map((fabric) => ({ fabric, search: layoutSearch(fabric.pieces, on) }));
@@ -240,7 +241,7 @@ const fixed = (address: string): string =>
     .join(":");
 
 /** What one cloth shows: how much to buy, how good that is, what is left of her own, the drawing. */
-function clothParts(fabric: FabricPieces, search: LayoutSearch, cloth: Cloth, unit: "in" | "cm", own: number) {
+function clothParts(fabric: PiecesOfFabric, search: LayoutSearch, cloth: Cloth, unit: "in" | "cm", own: number) {
   const layout = search.layout();
   if (layout.length === null) {
     const said = layout.problems.map(sentence).join(" ");
