@@ -1,4 +1,5 @@
 import { call } from "./fit-formulas";
+import { addressOfCell } from "./references";
 import type { CellBlock, CellsPlan, PlannedColumn, SheetPlan } from "./plan";
 
 export const PIECES_SHEET = "Pieces";
@@ -81,20 +82,24 @@ export function layoutFormulas(options: LayoutFormulas): CellsPlan {
   const asked = [
     options.pieces,
     String(options.width),
-    `"${options.unit}"`,
+    options.unit === "in" ? '"yd"' : '"m"',
     `"${options.layout}"`,
     given(repeat) ?? (gap === 0 ? undefined : "0"),
     given(gap),
   ];
+  const [unit, step, format] =
+    options.unit === "in" ? (["yd", 0.125, "fraction"] as const) : (["m", 0.1, "thousandths"] as const);
+  const { fabrics } = options;
+  const spill = [fabrics, fabrics > 1 ? 2 : 1] as const;
   const blocks: CellBlock[] = [
-    { row, column, cells: [["Length to buy"]], format: "text" },
-    {
-      row,
-      column: column + 1,
-      cells: [[{ formula: call("SEW.LAYOUTLENGTH", asked), spill: [options.fabrics, options.fabrics > 1 ? 2 : 1] }]],
-      format: options.unit === "in" ? "fraction" : "thousandths",
-    },
+    { row, column, cells: [[`Length needed (${unit})`]], format: "text" },
+    { row, column: column + 1, cells: [[{ formula: call("SEW.LAYOUTLENGTH", asked), spill }]], format },
   ];
+  if (fabrics === 1) {
+    const formula = call("SEW.BUYLENGTH", [addressOfCell(row, column + 1), String(step)]);
+    blocks.push({ row: row + 1, column, cells: [["To buy"]], format: "text" });
+    blocks.push({ row: row + 1, column: column + 1, cells: [[{ formula }]], format });
+  }
   if (options.plan) {
     blocks.push({
       row: row + options.fabrics + 1,
@@ -103,11 +108,11 @@ export function layoutFormulas(options: LayoutFormulas): CellsPlan {
       format: "text",
       style: "heading",
     });
-    const spill = [options.placements, LAYOUT_HEADINGS.length] as const;
+    const all = [options.placements, LAYOUT_HEADINGS.length] as const;
     blocks.push({
       row: row + options.fabrics + 2,
       column,
-      cells: [[{ formula: call("SEW.LAYOUTPLAN", asked), spill }]],
+      cells: [[{ formula: call("SEW.LAYOUTPLAN", asked), spill: all }]],
     });
   }
   return { sheet, blocks };

@@ -293,7 +293,8 @@ export const paneWords = {
     print: "Print",
     withPlan: "Write where each piece lies, too",
     whatLayout: "layout formulas",
-    insertedLayout: (sheet: string) => `The formulas stand on "${sheet}", to the right of the pieces.`,
+    insertedLayout: (sheet: string) =>
+      `The formulas stand on "${sheet}", to the right of the pieces. A cell tries fewer layouts than the pane, so its length may be a little more.`,
     onlyTable: "The formulas need the pieces on a sheet: choose a table, or cells with their headings.",
     insertedAmount: (sheet: string) => `The formulas stand on "${sheet}", to the right of the chart.`,
   },

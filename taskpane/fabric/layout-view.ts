@@ -85,7 +85,13 @@ export function layoutView(app: App): LayoutView {
   const cloth = (): Cloth | null => {
     const [clothWidth, by, between] = [number(width), number(repeat), number(gap)];
     if (clothWidth === null || by === null || between === null) return null;
-    return { width: clothWidth, layout: folds.value as "single" | "folded", repeat: by, gap: between };
+    return {
+      width: clothWidth,
+      layout: folds.value as "single" | "folded",
+      repeat: by,
+      gap: between,
+      unit: bodyUnit(),
+    };
   };
   const layOut = async () => {
     running?.stop();

@@ -3,6 +3,7 @@ import { example } from "../../src/sheet/examples";
 import { fabricFormulas } from "../../src/sheet/fabric-formulas";
 import { call, fitFormulas, type FitFormulas } from "../../src/sheet/fit-formulas";
 import { indexPlan } from "../../src/sheet/chart-index";
+import { layoutFormulas } from "../../src/sheet/pieces-sheet";
 import type { CellBlock } from "../../src/sheet/plan";
 import { sourceFunctions } from "./tracker-book";
 import { calls } from "./tracker-formulas";
@@ -97,6 +98,24 @@ describe("fabricFormulas", () => {
     const formulas = formulasOf(blocks);
     expect(formulas).toHaveLength(3);
     formulas.forEach(isRight);
+  });
+});
+
+describe("layoutFormulas", () => {
+  const asked = {
+    sheet: "Pieces", row: 0, column: 12, pieces: "Pieces[#All]", width: 45, unit: "in", layout: "folded", repeat: 0, gap: 0.5,
+    fabrics: 1, placements: 9, plan: true,
+  } as const; // prettier-ignore
+  it("writes only functions that exist, with as many arguments as they take", () => {
+    const formulas = formulasOf(layoutFormulas(asked).blocks);
+    expect(formulas).toHaveLength(3);
+    formulas.forEach(isRight);
+    expect(formulas[0]).toBe('=SEW.LAYOUTLENGTH(Pieces[#All],45,"yd","folded",0,0.5)');
+  });
+  it("leaves the shop's step out for several fabrics, which spill", () => {
+    expect(formulasOf(layoutFormulas({ ...asked, fabrics: 2, plan: false, gap: 0 }).blocks)).toEqual([
+      '=SEW.LAYOUTLENGTH(Pieces[#All],45,"yd","folded")',
+    ]);
   });
 });
 
