@@ -88,7 +88,6 @@ const ERRORS: Readonly<Record<ProblemCode, "value" | "notAvailable">> = {
   unknownCloth: "notAvailable",
   pieceLeftOver: "value",
   unknownFlag: "value",
-  pieceUnit: "value",
   piecesHeading: "value",
 
   unreadableMoney: "value",

@@ -82,3 +82,6 @@ export { groupsNote, type GroupsNote } from "./fit/groups-note";
 export { cuttingLayout } from "./fabric/layout/cutting-layout";
 export { layoutSearch, type LayoutSearch } from "./fabric/layout/layout-search";
 export type { Cloth, CutPiece, Effort, FabricPiece, Layout, NamedCloth, Placement, Point } from "./fabric/layout/types";
+export { readPieces, type PiecesOfFabric } from "./fabric/pieces";
+export { rememberedLayouts } from "./fabric/layout/remembered";
+export { layoutPlanRows, type LayoutPlanRow } from "./fabric/layout-plan";

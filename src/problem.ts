@@ -147,7 +147,6 @@ export interface FabricProblems {
   readonly pieceLeftOver: { readonly piece: string; readonly count: string; readonly cloths: string };
   /** A word in a flag column of the pieces that is neither yes nor no. */
   readonly unknownFlag: { readonly piece: string; readonly column: string; readonly text: string };
-  readonly pieceUnit: { readonly piece: string };
   readonly piecesHeading: { readonly heading: string; readonly found: string };
 }
 

@@ -8,7 +8,9 @@ export const fabricSentences: Sentences<FabricProblems> = {
   pieceSize: ({ piece, what, text }) =>
     `The ${what} of "${piece}" is ${text}: it must be above zero, such as 24 1/2 or 62 cm.`,
   pieceCount: ({ piece, text }) =>
-    `"${piece}" is to be cut ${text} times: write a whole number from 1, such as 2 for a pair.`,
+    text === ""
+      ? `"${piece}" has no count: write 1, or 2 for a pair.`
+      : `"${piece}" is to be cut ${text} times: write a whole number from 1, such as 2 for a pair.`,
   tooManyPieces: ({ count, most }) => `${count} pieces are too many for one layout: ${most} at most.`,
   pieceTooWide: ({ piece, width, cloth, over, opened }) =>
     `"${piece}" is ${width} wide${opened ? " when it is opened out" : ""} and the fabric ${cloth}: ` +
@@ -24,7 +26,6 @@ export const fabricSentences: Sentences<FabricProblems> = {
   pieceLeftOver: ({ piece, count, cloths }) =>
     `"${piece}" (${count} of it) has no room left on ${cloths}. Pieces of fabric are never added together.`,
   unknownFlag: ({ piece, column, text }) => `"${text}" in the column ${column} of "${piece}" is neither yes nor no.`,
-  pieceUnit: ({ piece }) => `"${piece}" doesn't say inches or centimetres. Add a column Unit, or write 62 cm.`,
   piecesHeading: ({ heading, found }) =>
     `The pieces have no column "${heading}". Found: ${found}. Include the row of headings; for a table add [#All].`,
 };
@@ -36,4 +37,17 @@ const OUTLINE_FAULTS: Readonly<Record<FabricProblems["badOutline"]["what"], (tex
   crosses: () => "crosses itself. List its points in order around the edge.",
   fold: () => "has no edge on the fold: two points next to each other must have x = 0.",
   text: (text) => `can't be read at "${text}". Write it like 0 0; 30 0; 24 60; 0 62.`,
+};
+
+/** What the notes of a placement table say. */
+export const layoutNotes = {
+  whole: (by: "boxes" | "outlines", length: string, bound: string, tries: string): string =>
+    `By ${by}: ${length} of fabric; no layout ${by === "boxes" ? "by boxes " : ""}takes less than ${bound} (${tries} tried).`,
+  proved: (by: "boxes" | "outlines", length: string): string =>
+    `By ${by}: ${length} of fabric, the least that is possible${by === "boxes" ? " by boxes" : ""}.`,
+  onFold: "On the fold.",
+  pair: "Through both layers.",
+  odd: "Through both layers, one of which is left over.",
+  opened: "On the opened fabric.",
+  of: (fabric: string): string => (fabric === "" ? "" : `${fabric}: `),
 };

@@ -172,7 +172,7 @@ export function layoutSearch(pieces: readonly CutPiece[], cloth: Cloth, seed = 1
 
 function layoutProblems(pieces: readonly CutPiece[], cloth: Cloth): readonly Problem[] {
   const problems = [...clothProblems(cloth), ...pieceProblems(pieces)];
-  return problems.length > 0 ? problems : fitProblems(pieces, cloth);
+  return problems.length > 0 ? problems : fitProblems(pieces, cloth, cloth.unit ?? null);
 }
 
 function stripCloth(cloth: Cloth, layers: 1 | 2): StripCloth {

@@ -4,7 +4,8 @@ import type { Part } from "./parts";
 import { profileOf, type Profile } from "./profile";
 import { seededRandom } from "./random";
 import { commonStep, NEVER, type StripCloth } from "./strip";
-import { inSteps, linesOf, waysOf, type Way } from "./ways";
+import { STEPS } from "./steps";
+import { beyondOf, inSteps, linesOf, waysOf, type Way } from "./ways";
 import type { Zone } from "./zone";
 
 /** About how many columns the cloth is divided into. */
@@ -192,7 +193,17 @@ function makeShapes(parts: readonly Part[], cloth: StripCloth, column: number, u
     const found = known.get(kind);
     if (found) return found;
     const ways = waysOf(part, upsideDown);
-    const lying = ways.map((way) => ({ way, profile: profileOf(inSteps(linesOf(part, way)), column, gap) }));
+    const lying = ways.map((way) => {
+      const beyond = beyondOf(part, way);
+      const size = way.turned ? { width: box.length, length: box.width } : box;
+      const profile = profileOf(inSteps(linesOf(part, way)), column, size, {
+        left: beyond.left * STEPS,
+        right: beyond.right * STEPS + gap,
+        bottom: beyond.bottom * STEPS,
+        top: beyond.top * STEPS + gap,
+      });
+      return { way, profile };
+    });
     const fits = lying.filter(({ profile }) => profile.columns <= count);
     const shape: Shape = {
       ways: fits.map(({ way }) => way),

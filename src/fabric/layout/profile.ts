@@ -1,4 +1,4 @@
-import type { Point } from "./types";
+import type { Allowance, Point } from "./types";
 
 /**
  * A shape as the cloth's columns see it: in each column it covers, from its lowest to its highest point. Hollows that
@@ -18,19 +18,21 @@ export interface Profile {
 }
 
 /**
- * The profile of closed lines whose points lie from 0 on in both directions, made larger by the gap to the right and
- * upward, which keeps two shapes that are made so a gap apart. Whatever touches a column counts for it, rounded outward:
- * shapes whose profiles don't overlap don't overlap.
+ * The profile of closed lines whose points lie from 0 on in both directions, made larger by `beyond` on each side. A gap
+ * is put to the right and on top, which keeps two shapes that are made so a gap apart. Whatever touches a column counts
+ * for it, rounded outward: shapes whose profiles don't overlap don't overlap.
+ *
+ * @param size the box with everything but the gap
  */
-export function profileOf(lines: readonly (readonly Point[])[], column: number, gap: number): Profile {
-  let width = 0;
-  let length = 0;
-  for (const line of lines)
-    for (const { x, y } of line) {
-      width = Math.max(width, x);
-      length = Math.max(length, y);
-    }
-  const columns = Math.max(1, Math.ceil((width + gap) / column - 1e-9));
+export function profileOf(
+  lines: readonly (readonly Point[])[],
+  column: number,
+  size: { readonly width: number; readonly length: number },
+  beyond: Allowance,
+): Profile {
+  const { width, length } = size;
+  const right = Math.max(width, ...lines.flat().map(({ x }) => x + beyond.right));
+  const columns = Math.max(1, Math.ceil(right / column - 1e-9));
   const low = new Int32Array(columns).fill(length + 1);
   const high = new Int32Array(columns).fill(-1);
   const mark = (at: number, y: number): void => {
@@ -39,13 +41,7 @@ export function profileOf(lines: readonly (readonly Point[])[], column: number, 
   };
   for (const line of lines)
     for (let i = 0; i < line.length; i++) markEdge(line[i]!, line[(i + 1) % line.length]!, column, columns, mark);
-  // A column between two marked ones that only a boundary touches takes its neighbour's part.
-  for (let at = 1; at < columns; at++) {
-    if (high[at]! >= 0 || at * column >= width) continue;
-    low[at] = low[at - 1]!;
-    high[at] = high[at - 1]!;
-  }
-  return gap > 0 ? widened({ columns, low, high, length }, column, gap) : { columns, low, high, length };
+  return widened({ columns, low, high, length }, column, beyond);
 }
 
 /** Marks the columns whose inside an edge passes through. */
@@ -67,19 +63,24 @@ function markEdge(a: Point, b: Point, column: number, columns: number, mark: (at
   }
 }
 
-/** Each column also takes what lies up to a gap to its left, and all of it a gap more on top. */
-function widened({ columns, low, high, length }: Profile, column: number, gap: number): Profile {
-  const reach = Math.ceil(gap / column - 1e-9);
+/** Each column also takes what lies within reach to its left and right; what nothing reaches takes nothing. */
+function widened({ columns, low, high, length }: Profile, column: number, beyond: Allowance): Profile {
+  const reachLeft = Math.ceil(beyond.right / column - 1e-9);
+  const reachRight = Math.ceil(beyond.left / column - 1e-9);
   const wideLow = new Int32Array(columns);
   const wideHigh = new Int32Array(columns);
   for (let at = 0; at < columns; at++) {
-    let [lowest, highest] = [length + 1, -1];
-    for (let from = Math.max(0, at - reach); from <= at; from++) {
+    let [lowest, highest] = [NOTHING, -NOTHING];
+    for (let from = Math.max(0, at - reachLeft); from <= Math.min(columns - 1, at + reachRight); from++) {
+      if (high[from]! < 0) continue;
       lowest = Math.min(lowest, low[from]!);
       highest = Math.max(highest, high[from]!);
     }
-    wideLow[at] = lowest;
-    wideHigh[at] = highest + gap;
+    const empty = highest < 0;
+    wideLow[at] = empty ? 0 : Math.floor(lowest - beyond.bottom);
+    wideHigh[at] = empty ? 0 : Math.ceil(highest + beyond.top);
   }
   return { columns, low: wideLow, high: wideHigh, length };
 }
+
+const NOTHING = 0x3fffffff;

@@ -1,5 +1,6 @@
 import type { Problem } from "../../problem";
 import type { Nap } from "../../chart/model";
+import type { LengthUnit } from "../../length";
 
 /** x across the cloth from the fold or the left selvedge, y along the grain. */
 export interface Point {
@@ -22,6 +23,16 @@ export interface CutPiece {
   readonly mayTurn?: boolean;
   /** The piece's edge, a closed line without its last point, inside the box from 0 to width and 0 to length. */
   readonly outline?: readonly Point[];
+  /** What is cut beyond the outline on each side; it is part of the box already. None unless given. */
+  readonly allowance?: Allowance;
+}
+
+/** Room beyond an outline. */
+export interface Allowance {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
 }
 
 /** A piece that may say which cloths it can be cut from. */
@@ -39,6 +50,8 @@ export interface Cloth {
   readonly repeat?: number;
   /** Room kept between pieces; none unless given. */
   readonly gap?: number;
+  /** The unit that sentences name; sizes are in one unit throughout whatever it is. */
+  readonly unit?: LengthUnit;
   /** "without": pieces may also lie upside down, which only outlines make use of. Unless given, all lie one way. */
   readonly nap?: Nap;
 }

@@ -1,6 +1,6 @@
 import type { Part } from "./parts";
 import { STEPS } from "./steps";
-import type { Point } from "./types";
+import type { Allowance, Point } from "./types";
 
 /** How a piece's paper lies: turned by a quarter, turned over sideways, upside down. */
 export interface Way {
@@ -58,6 +58,21 @@ export function linesOf({ piece, layer }: Part, way: Way): Point[][] {
       return { x: way.flipX ? w - across : across, y: way.flipY ? l - along : along };
     }),
   );
+}
+
+/** What is cut beyond the outline of a part as it lies. */
+export function beyondOf({ piece, layer }: Part, way: Way): Allowance {
+  const { left = 0, right = 0, bottom = 0, top = 0 } = piece.allowance ?? {};
+  const opened = layer === "single" && piece.onFold === true;
+  const flat = { left: opened ? right : left, right, bottom, top };
+  // The same quarter turn as above: what was on top lies left.
+  const turned = way.turned ? { left: flat.top, right: flat.bottom, bottom: flat.left, top: flat.right } : flat;
+  return {
+    left: way.flipX ? turned.right : turned.left,
+    right: way.flipX ? turned.left : turned.right,
+    bottom: way.flipY ? turned.top : turned.bottom,
+    top: way.flipY ? turned.bottom : turned.top,
+  };
 }
 
 export const inSteps = (lines: readonly (readonly Point[])[]): Point[][] =>
