@@ -14,7 +14,7 @@ export type PdfReading =
 
 export async function readPdf(bytes: Uint8Array, name: string): Promise<PdfReading> {
   GlobalWorkerOptions.workerSrc = new URL("pdfjs-dist/build/pdf.worker.min.mjs", import.meta.url).href;
-  const loading = getDocument({ data: bytes, isEvalSupported: false, disableFontFace: true });
+  const loading = getDocument({ data: bytes, isEvalSupported: false, disableFontFace: true, verbosity: 0 });
   try {
     const document = await loading.promise;
     const pages: PdfText[][] = [];
