@@ -1,4 +1,4 @@
-import { clean, convert, formatLength, TOLERANCE } from "../length";
+import { clean, convert, formatLength, roundUp, TOLERANCE, type LengthUnit } from "../length";
 import { sentence } from "../words";
 import { shopNotes, type NoStash } from "../words/project";
 import type { ClothLength } from "./cloth";
@@ -63,7 +63,7 @@ function shopRow(
   const { piece: number, proved } = served[index]!;
   const doubt = proved ? "" : shopNotes.notEveryWay;
   if (number === null) {
-    const amount = formatLength(project.toBuy, needed.unit);
+    const amount = atLeast(project.toBuy, needed.unit);
     const known = typeof price === "number";
     const cost = known ? cents(project.toBuy * price) / 100 : "";
     const money = price === undefined ? shopNotes.noPrice : known ? "" : sentence(price);
@@ -75,12 +75,19 @@ function shopRow(
   const used = sharers.reduce((sum, sharer) => sum + comparable(sharer.needed), 0);
   const rest = Math.max(0, clean(comparable(piece.length) - used));
   const { unit } = piece.length;
-  const left =
-    rest <= TOLERANCE ? shopNotes.nothingLeft : formatLength(unit ? clean(convert(rest, "m", unit)) : rest, unit);
+  const left = rest <= TOLERANCE ? shopNotes.nothingLeft : atMost(unit ? clean(convert(rest, "m", unit)) : rest, unit);
   const others = sharers.filter((sharer) => sharer !== project).map((sharer) => sharer.label);
-  const amount = formatLength(needed.value, needed.unit);
+  const amount = atLeast(needed.value, needed.unit);
   const said = shopNotes.fromStash({ project: label, amount }, others, left);
   return { ...row, from: piece.label, toBuy: 0, cost: 0, note: sentences(said, doubt) };
+}
+
+/** A sentence shows hundredths: what is cut or bought is never said too short, what is left never too long. */
+const atLeast = (value: number, unit: LengthUnit | null): string => formatLength(hundredthsUp(value), unit);
+const atMost = (value: number, unit: LengthUnit | null): string => formatLength(-hundredthsUp(-value), unit);
+function hundredthsUp(value: number): number {
+  const rounded = roundUp(value, 0.01);
+  return rounded.ok && !Number.isInteger(clean(value * 16)) ? rounded.value : value;
 }
 
 const sentences = (...parts: readonly string[]): string => parts.filter((part) => part !== "").join(" ");

@@ -153,13 +153,13 @@ function wish(
 } // prettier-ignore
 
 export const starterProjects: readonly TrackerRow[] = [
-  project("Wrap skirt for the spring concert", "Wrap skirt", "Ada", "straight skirt", "A", "Navy twill", 60, { Price: 11.4, Status: "to buy" }),
-  project("Camp shirt, blue stripe", "Camp shirt", "Ada", "shirt", "A", "Striped cotton", 45, { Price: 8.75, Status: "planned", Shrinkage: 0.05, Repeat: 1.5, Lengths: 2, Notions: "six 1/2 in buttons, thread" }),
+  project("Wrap skirt for the spring concert", "Wrap skirt", "Ada", "straight skirt", "A", "Navy twill", 60, { Price: 11.4, Status: "to buy", "For a child": "no" }),
+  project("Camp shirt, blue stripe", "Camp shirt", "Ada", "shirt", "A", "Striped cotton", 45, { Price: 8.75, Status: "planned", "For a child": "no", Shrinkage: 0.05, Repeat: 1.5, Lengths: 2, Notions: "six 1/2 in buttons, thread" }),
   project("Camp shirt, holiday", "Camp shirt", "Ada", "shirt", "A", "White linen", 54, { Price: 16.9, Status: "planned", Estimate: "yes", Notions: "six 1/2 in buttons" }),
   project("Pinafore for the first school day", "Child's pinafore", "Mia", "child's dress", "A", "Red corduroy", 45, { Price: 9.2, Status: "to buy", "For a child": "yes", Notions: "two 7/8 in buttons" }),
   project("Pinafore, everyday", "Child's pinafore", "Mia", "child's dress", "A", "Navy twill", 60, { Price: 11.4, Status: "planned", "For a child": "yes" }),
   project("Gown, alto 1", "Choir gown", "Ada", "loose dress", "A", "Wine crepe", 150, { Price: 9.8, Status: "to buy", "For a child": "no" }),
-  project("Gown, alto 2 (blend typed over)", "Choir gown", "Ada", "loose dress", "A", "Wine crepe", 150, { Size: "42-46", Price: 9.8, Status: "to buy", "For a child": "no" }),
+  project("Gown, alto 2 (blend typed over)", "Choir gown", "Ada", "loose dress", "A", "Wine crepe", 150, { Size: "42+46", Price: 9.8, Status: "to buy", "For a child": "no" }),
   project("Blouse for rehearsals", "Choir blouse", "Ada", "blouse", "B", "Ivory batiste", 115, { Price: 7.6, Status: "planned", "For a child": "no", Shrinkage: 0.03, Notions: "ten 1 cm buttons" }),
   project("Blouse for the summer tour", "Choir blouse", "Ada", "blouse", "A", "Ivory batiste", 150, { Price: 8.1, Status: "planned", "For a child": "no" }),
   project("Trousers, bass 1", "Choir trousers", "Ben", "men's trousers", "A", "Black wool blend", 150, { Price: 14.5, Status: "to buy", "For a child": "no", Notions: "20 cm zip, one hook" }),

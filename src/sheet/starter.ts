@@ -39,8 +39,8 @@ const NOW: readonly (readonly [label: string, formula: string])[] = [
 ];
 
 const TRY: readonly string[] = [
-  "Measurements: change Ada's hip from 41 to 43. The skirt's size, its yards, the shopping list and its cost follow.",
-  "Projects: change a width from 45 to 60, or type a blend such as 14-18 over a size.",
+  "Measurements: change Ada's hip from 41 to 39. The skirt's size, its yards, the shopping list and its cost follow.",
+  "Projects: change a width from 45 to 60, or type a blend over a size: 14+18.",
   "Stash: make the batiste 2 metres long, and see on the shopping list what has to be bought now.",
   "Wish list: type 40% under Percent off beside the evening coat.",
   "Find by detail: write collar, or: patch pockets, yoke.",

@@ -63,6 +63,15 @@ describe("shopList", () => {
     );
   });
 
+  it("never says too little to cut, nor too much that is left", () => {
+    // 2.35 m / 0.97 is 2.42268 m; 2.6 m less that is 0.17732 m.
+    const [row] = rows(
+      [PROJECTS, ["Blouse", "", "batiste", 115, 2.35 / 0.97, "m", 2.5, 8]],
+      [STASH, ["Batiste", "batiste", 115, 2.6, "m"]],
+    );
+    expect(row!.note).toBe("Blouse: cut 2.43 m from this one piece; 0.17 m of it is left.");
+  });
+
   it("keeps the projects' order, fabric, width and need as they were written", () => {
     expect(shopListCells(rows(example, stash))[3]!.slice(0, 3)).toEqual(["Blue linen", "44/45", 0.75]);
     expect(shopListCells(rows(example)).map((row) => row.length)).toEqual([7, 7, 7, 7, 7]);

@@ -76,7 +76,7 @@ export const projects: Tracker = {
     {
       heading: "Size",
       format: "text",
-      note: "The size to cut. A blend typed over it, such as 12-16, is bought for its largest size.",
+      note: "The size to cut. A blend typed over it is bought for its largest size: write 12+16, because Excel makes a date of 12-16.",
       formula: sizeFormula,
       width: 12,
     },

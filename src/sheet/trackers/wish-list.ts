@@ -60,7 +60,7 @@ export const wishList: Tracker = {
     {
       heading: "Size to cut",
       format: "text",
-      note: "A size or a blend typed over it stays.",
+      note: "A size or a blend (12+16) typed over it stays.",
       formula: sizeFormula,
       width: 13,
     },
