@@ -22,7 +22,12 @@ const words = paneWords.sheets;
 
 export async function setUp(app: App, wanted: readonly TrackerKey[], facts: Facts, units: Units): Promise<void> {
   if (wanted.length === 0) return app.say(words.chooseFirst, "warning");
-  const plans = trackersPlan(wanted, facts.sheets, units);
+  const plans = trackersPlan(
+    wanted,
+    facts.sheets,
+    units,
+    facts.tables.map(({ name }) => name),
+  );
   const carried = await carryOutAll(plans);
   if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
   const made = plans.flatMap(({ sheets = [] }) => sheets.map(({ sheet }) => sheet));

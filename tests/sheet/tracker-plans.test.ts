@@ -151,6 +151,13 @@ describe("trackersToMake", () => {
   });
 });
 
+describe("trackersToMake, told the tables", () => {
+  it("knows a tracker by its table: on a sheet she has renamed, and not on a sheet that only has the name", () => {
+    expect(trackersToMake(["projects"], ["Sizes", "Settings"], ["measurements", "Settings"])).toEqual(["projects"]);
+    expect(trackersToMake(["projects"], ["Measurements"], [])).toEqual(["measurements", "settings", "projects"]);
+  });
+});
+
 describe("trackersPlan", () => {
   it("makes the index before formulas look into it, each sheet once", () => {
     const steps = trackersPlan(["projects", "wishList"], [], "in");

@@ -37,16 +37,23 @@ const needsIndex = (key: TrackerKey): boolean => key !== "shoppingList" && track
 
 /**
  * The sheets that a choice comes to: what its formulas look at comes first, and what is there already is left out. A
- * wish list brings the sheet that finds by detail with it, projects the cautions.
+ * tracker is there when its table is, whatever she calls the sheet; a sheet of its name without the table is not one, so
+ * that writing it is refused with the sheet's name. Without `tables` the sheets' names decide.
  *
- * @param there the names of the workbook's sheets
+ * @param sheets the names of the workbook's sheets
+ * @param tables the names of its tables
  * @example trackersToMake(["shoppingList"], []) //=> ["measurements", "settings", "projects", "stash", "shoppingList"]
  */
-export function trackersToMake(wanted: readonly TrackerKey[], there: readonly string[]): TrackerKey[] {
-  const known = new Set(there.map((name) => name.toLowerCase()));
+export function trackersToMake(
+  wanted: readonly TrackerKey[],
+  sheets: readonly string[],
+  tables?: readonly string[],
+): TrackerKey[] {
   const list: TrackerKey[] = [];
+  const isThere = (key: TrackerKey): boolean =>
+    tables && key !== "shoppingList" ? isAmong(trackers[key].table, tables) : isAmong(trackerSheetName(key), sheets);
   const add = (key: TrackerKey): void => {
-    if (list.includes(key) || known.has(trackerSheetName(key).toLowerCase())) return;
+    if (list.includes(key) || isThere(key)) return;
     needsOf(key).forEach(add);
     list.push(key);
   };
@@ -54,19 +61,26 @@ export function trackersToMake(wanted: readonly TrackerKey[], there: readonly st
   return list;
 }
 
+const isAmong = (name: string, names: readonly string[]): boolean =>
+  names.some((one) => one.toLowerCase() === name.toLowerCase());
+
 /**
  * What must be written to set up the chosen sheets, each once: in two steps, because formulas that look into the pattern
- * index want its name to be there. Empty when all of them are there already.
+ * index want its name to be there. Empty when all of them are there already. A wish list brings the sheet that finds by
+ * detail with it, projects the cautions.
  */
-export function trackersPlan(wanted: readonly TrackerKey[], there: readonly string[], units: Units): WorkbookPlan[] {
-  const keys = trackersToMake(wanted, there);
-  const known = new Set(there.map((name) => name.toLowerCase()));
-  const isFree = (sheet: string): boolean => !known.has(sheet.toLowerCase());
-  const index = keys.some(needsIndex) && isFree(INDEX_SHEET) ? [emptyIndexPlan()] : [];
+export function trackersPlan(
+  wanted: readonly TrackerKey[],
+  there: readonly string[],
+  units: Units,
+  tables?: readonly string[],
+): WorkbookPlan[] {
+  const keys = trackersToMake(wanted, there, tables);
+  const index = keys.some(needsIndex) && !isAmong(INDEX_SHEET, there) ? [emptyIndexPlan()] : [];
   const sheets = keys.map((key) => newTrackerSheet(key, units));
-  if (keys.includes("wishList") && isFree(FIND_SHEET)) sheets.push(findSheet());
-  if (keys.includes("projects") && isFree(CAUTIONS_SHEET)) sheets.push(cautionsSheet());
-  const [first] = wanted;
+  if (keys.includes("wishList") && !isAmong(FIND_SHEET, there)) sheets.push(findSheet());
+  if (keys.includes("projects") && !isAmong(CAUTIONS_SHEET, there)) sheets.push(cautionsSheet());
+  const [first] = wanted.filter((key) => keys.includes(key));
   if (sheets.length === 0) return [];
   return [...index, { sheets, ...(first === undefined ? {} : { show: trackerSheetName(first) }) }];
 }
