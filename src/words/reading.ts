@@ -38,8 +38,6 @@ export const doubts = {
     `The body's ${place} (${body}) is larger than the finished garment's (${finished}). That is right only for stretch fabric.`,
   repeatedPlace: (place: string) => `${place} stands here twice in one table. Keep the right one.`,
   equalSizes: (size: string) => `Two columns are called ${size}. Rename one, or the wrong column may answer.`,
-  joined: (label: string) =>
-    `The figures of "${label}" could be joined in more than one way. Compare them with the pattern.`,
   placed: (label: string, sizes: readonly string[]) =>
     `"${label}" has no figure under ${list(sizes)}: seen from where the others stand.`,
   sizeRowCount: (found: number, wanted: number) =>

@@ -78,7 +78,7 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
   const part = partOf(row, said, fit, { views, widths, nap, isPair }, previous, state);
   if (!said.partKnown && said.part) found.warn(row.line, doubts.unknownPart(said.part));
   const unit = unitOf(fit, label, widths, streams, isPair ? previous : null, state);
-  if (fit.doubt === "joined") found.warn(row.line, doubts.joined(label));
+  if (fit.doubt === "ditto") found.warn(row.line, doubts.dittoUnsure());
   if (fit.single && header.sizes.length === 2 && !/\ball\b|alle|tou[st]|tod[ao]s|tutt/i.test(row.text))
     found.warn(row.line, doubts.single(header.sizes[1]!));
   const records = streams.map((stream): FabricRecord => {

@@ -86,7 +86,7 @@ export function onePerLine(rows: readonly Row[]): readonly Row[] {
   for (let at = 0; at < rows.length;) {
     const end = runEnd(rows, at);
     const run = rows.slice(at, end).filter((row) => !isBlankRow(row));
-    const figures = run.filter((row) => readFigure(row.text).kind === "figure").length;
+    const figures = run.filter((row) => readFigure(row.text).kind === "figure" || isSizeLabel(row.text)).length;
     if (run.length >= 6 && figures * 2 >= run.length) result.push(...regrouped(run));
     else result.push(...rows.slice(at, Math.max(end, at + 1)));
     at = Math.max(end, at + 1);

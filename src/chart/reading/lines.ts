@@ -110,7 +110,8 @@ function csvLines(lines: readonly string[], separator: string): boolean[] {
   return counts.map((count, index) => {
     if (count < 2) return false;
     if (count >= 4) return true;
-    return (counts[index - 1] ?? 0) >= 2 || (counts[index + 1] ?? 0) >= 2;
+    const least = count === 2 ? 3 : 2;
+    return (counts[index - 1] ?? 0) >= least || (counts[index + 1] ?? 0) >= least;
   });
 }
 
@@ -119,7 +120,7 @@ function csvCount(line: string, separator: string): number {
   const cells = separated(line, separator, 0).map((cell) => cell.text);
   const spacedOut = separator === "," && /\d, \d/.test(line) && !/^[^,]*,/.test(line);
   // "Bust: 84, 90, 98" is read word by word.
-  if (cells.length < 3 || spacedOut || /:\s*\S/.test(cells[0] ?? "")) return 0;
+  if (cells.length < 2 || spacedOut || /:\s*\S/.test(cells[0] ?? "")) return 0;
   const rest = cells.slice(1);
   if (rest.some((cell) => cell.length > 40 || /\d\s+\d+(?![\d/])/.test(cell))) return 0;
   // So is a first cell that holds a figure of its own row: "Bust 84, 90".

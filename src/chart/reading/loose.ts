@@ -5,8 +5,8 @@ export interface LooseRow {
   readonly label: string;
   readonly values: readonly Cell[];
   readonly trailing: string;
-  /** True when whole numbers and fractions could be joined in more ways than one, and the rising order decided. */
-  readonly guessed: boolean;
+  /** The last figure is an inch mark, or a ditto mark. */
+  readonly isUnsure: boolean;
 }
 export interface LooseCount {
   readonly label: string;
@@ -161,14 +161,12 @@ export function looseCount(row: Row): LooseCount {
 }
 
 /**
- * A line as a label and exactly `count` figures. `mayStandAlone`: a fraction can be a figure of its own (yards of
- * fabric, never a measurement); then one of several ways to join is taken only if no other puts the row in order.
- * `isLabelFigure`: whether a figure in front belongs to the label, such as a fabric width.
+ * A line as a label and exactly `count` figures: each fraction belongs to the whole number before it, since no row falls
+ * from 1 to 1/2. `isLabelFigure`: whether a figure in front belongs to the label, such as a fabric width.
  */
 export function looseRow(
   row: Row,
   count: number,
-  mayStandAlone: boolean,
   isLabelFigure: (text: string, next: string) => boolean,
 ): LooseRow | null {
   for (const ranges of [true, false]) {
@@ -179,38 +177,19 @@ export function looseRow(
       label = `${label} ${groups[0]!.text}`.trim();
       groups = groups.slice(1);
     }
+    const size = (): number => groups.length - joins(groups).length;
     // "Bust - 34 36": the dash belongs to the label, unless it stands for the first figure.
-    if (groups[0]?.sort === "dash" && groups.length - joins(groups).length > count) groups = groups.slice(1);
+    if (groups[0]?.sort === "dash" && size() > count) groups = groups.slice(1);
     // Inch marks behind the last figure look like ditto marks.
-    if (/^["″”]$/.test(groups.at(-1)?.text ?? "") && groups.length - joins(groups).length === count + 1) {
+    const endsInMark = /^["″”]$/.test(groups.at(-1)?.text ?? "");
+    if (endsInMark && size() === count + 1) {
       trailing = groups.at(-1)!.text;
       groups = groups.slice(0, -1);
-    }
-    const places = joins(groups);
-    const wanted = groups.length - count;
-    const values = (chosen: readonly number[]): Cell[] =>
-      joined(groups, chosen).map((group) => cellOf(group.text.replace(/[,;:|]$/, ""), group.line, group.column));
-    if (wanted === places.length) return { label, values: values(places), trailing, guessed: false };
-    if (mayStandAlone && wanted >= 0 && wanted < places.length && places.length <= 12) {
-      const orders = choices(places, wanted).filter((chosen) => isRising(joined(groups, chosen)));
-      if (orders.length === 1) return { label, values: values(orders[0]!), trailing, guessed: true };
-    }
+    } else if (size() !== count) continue;
+    const values = joined(groups, joins(groups)).map((group) =>
+      cellOf(group.text.replace(/[,;:|]$/, ""), group.line, group.column),
+    );
+    return { label, values, trailing, isUnsure: endsInMark && trailing === "" && size() === count };
   }
   return null;
-}
-
-function choices(places: readonly number[], count: number): number[][] {
-  if (count === 0) return [[]];
-  if (places.length < count) return [];
-  const [first, ...rest] = places as [number, ...number[]];
-  return [...choices(rest, count - 1).map((chosen) => [first, ...chosen]), ...choices(rest, count)];
-}
-
-function isRising(groups: readonly Group[]): boolean {
-  const values = groups.map((group) => {
-    const [whole = "0", fraction] = group.text.split(" ");
-    const parts = (fraction ?? (whole.includes("/") ? whole : "0/1")).split(/[/⁄]/).map(Number);
-    return (whole.includes("/") ? 0 : Number(whole.replace(",", "."))) + (parts[0] ?? 0) / (parts[1] ?? 1);
-  });
-  return values.every((value, index) => index === 0 || value >= values[index - 1]!);
 }

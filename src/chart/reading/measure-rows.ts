@@ -66,7 +66,7 @@ export function measureReadings(row: Row, fit: Fit, label: string, state: Measur
     previous.kind === kind
   )
     pairUnits(previous, first, unitsIn(label).unit !== null || streams[0]!.unit !== null, found);
-  if (fit.doubt === "joined") found.warn(row.line, doubts.joined(label), { place: seen.place });
+  if (fit.doubt === "ditto") found.warn(row.line, doubts.dittoUnsure(), { place: seen.place });
   if (fit.doubt === "placed") warnPlaced(row, fit, seen.place, state);
   const views =
     kind === "finished" && !seen.view && state.views && state.views !== "all" && state.views.length > 1

@@ -116,6 +116,7 @@ function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, s
   const head = readHeaderRow(row);
   if (!head) return false;
   const { header } = state;
+  if (head.certainty === "open" && !mayHeadSizes(head, header)) return false;
   const isFresh = header !== null && !header.used;
   if (fit?.ok && head.certainty === "open" && readPlace(fit.label, null) !== null)
     return heightsAsSizes(row, head, state);
@@ -151,6 +152,19 @@ function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, s
   }
   takeHeader(candidate, state);
   return true;
+}
+
+/** Whether a row that says nothing of sizes can still be one: no amounts of cloth, and no words but a heading's. */
+function mayHeadSizes(head: HeaderRow, header: Header | null): boolean {
+  const isAmount = head.cells.some(
+    ({ text }) => /[.,]\d|[½¼¾]|\d\/\d/.test(text) && !(Number.parseInt(text, 10) >= 13 && !/[.,]\d/.test(text)),
+  );
+  if (isAmount) return false;
+  const { label } = head;
+  if (label === "" || kindOf(label) !== null || unitAlone(label) !== null || roleOf(label) !== null) return true;
+  const { widths, nap, views, part, partKnown } = readFabricLabel(label);
+  if (widths || nap || views || (part !== null && partKnown)) return false;
+  return header === null || !/\d/.test(label);
 }
 
 function takeHeader(header: Header, state: State): void {
@@ -351,7 +365,7 @@ function startKind(kind: Kind | null, unit: LengthUnit | null, state: State): vo
 /** "View A", "Dress A, B", "Lining", "60\" wide": what the next rows are for. */
 function readViewHeading(text: string, state: State): boolean {
   const words = text.split(/\s+/).length;
-  if (/\d[^"″”]*[ \d][\d½¼¾⅛⅜⅝⅞]/.test(readWidths(text)?.rest ?? text)) return false;
+  if (/\d\D+\d|[½¼¾⅛⅜⅝⅞]|(?:^|[^A-Za-zé] )\d/.test(readWidths(text)?.rest ?? text)) return false;
   if (words > 9 || text.length > 90 || /[.;]$/.test(text) || isFormulaLike(text)) return false;
   const label = readFabricLabel(text);
   if (state.kind !== "fabric") {

@@ -12,8 +12,8 @@ export interface Fit {
   /** Words behind the figures: a unit, a translation, a note. */
   readonly trailing: string;
   readonly roles: ReadonlyMap<Role, string>;
-  /** Read in one of several ways, or by where its figures stand. */
-  readonly doubt: "joined" | "placed" | null;
+  /** Its last figure may be an inch mark; or it was read by where its figures stand. */
+  readonly doubt: "ditto" | "placed" | null;
   /** One figure stands for all sizes. */
   readonly single: boolean;
 }
@@ -129,8 +129,8 @@ const repeat = (cell: Cell, count: number): Cell[] => Array.from({ length: count
 
 export const joinLabel = (cells: readonly Cell[]): string =>
   cells
+    .filter((cell, index) => cell.text !== "" && !(cell.repeated && cell.text === cells[index - 1]?.text))
     .map((cell) => cell.text.replace(/\n/g, " "))
-    .filter((text, index, all) => text !== "" && text !== all[index - 1])
     .join(" ");
 
 function fitSpaced(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Fit | Misfit {
@@ -138,14 +138,14 @@ function fitSpaced(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth
   const roles: ReadonlyMap<Role, string> = new Map();
   const apart = fitApart(row, count, isFabric, isWidth);
   if (apart) return { ...apart, roles };
-  const loose = looseRow(row, count, isFabric, isFabric ? isWidth : () => false);
+  const loose = looseRow(row, count, isFabric ? isWidth : () => false);
   if (loose) {
-    const { label, values, trailing, guessed } = loose;
-    return { ok: true, label, values, trailing, roles, doubt: guessed ? "joined" : null, single: false };
+    const { label, values, trailing, isUnsure } = loose;
+    return { ok: true, label, values, trailing, roles, doubt: isUnsure ? "ditto" : null, single: false };
   }
   const placed = fitByPosition(row, header, isFabric, isWidth);
   if (placed) return { ...placed, roles };
-  const one = isFabric && count > 1 ? looseRow(row, 1, false, isWidth) : null;
+  const one = isFabric && count > 1 ? looseRow(row, 1, isWidth) : null;
   if (one?.values[0]) {
     const { label, trailing } = one;
     return { ok: true, label, values: repeat(one.values[0], count), trailing, roles, doubt: null, single: true };

@@ -6,7 +6,7 @@ import { readFigure } from "./figures";
 import { isSystemWord, isSizeLabel, isSizeWord } from "./sizes";
 import { kindOf, readHeading, unitAlone } from "./headings";
 import { roleOf, sizeOf } from "./header";
-import { looseRow } from "./loose";
+import { looseCount, looseRow } from "./loose";
 import { readWidths } from "./widths";
 import type { Doubts } from "./record";
 import { doubts } from "../../words/reading";
@@ -194,15 +194,17 @@ function sizeAndFigures(row: Row, count: number): Cell[] | null {
     isSizeLabel(row.cells[0]!.text)
   )
     return [...row.cells];
-  const labelled = looseRow(row, count, false, () => false);
+  const labelled = looseRow(row, count, () => false);
   const label = labelled ? sizeOf(labelled.label).label : "";
   if (labelled && isSizeLabel(label)) return [cellOf(label, row.line, row.cells[0]!.column), ...labelled.values];
-  const all = looseRow(row, count + 1, false, () => false);
+  const all = looseRow(row, count + 1, () => false);
   if (all && all.label === "" && isSizeLabel(all.values[0]!.text)) return [...all.values];
   const [first] = row.cells;
   if (first && isSizeLabel(first.text.split(" ")[0] ?? "") && /\d/.test(row.text) && !/[a-z]{4}/i.test(row.text)) {
-    const words = row.text.split(/\s+/);
-    return words.map((word) => cellOf(word, row.line, first.column));
+    // The wrong number of figures: as many cells as were found, for the sentence that names the size.
+    const found = looseCount(row);
+    const figures = found.label === "" ? found.count - 1 : found.count;
+    return Array.from({ length: figures + 1 }, () => cellOf(row.text.split(" ")[0]!, row.line, first.column));
   }
   return null;
 }
