@@ -78,7 +78,7 @@ export function readViews(label: string): { readonly views: readonly string[] | 
     }
     const isAll = known.all.has(plain) && known.view.has(plainWords(nextWord(tokens, at, known.all)));
     if (isAll) all = true;
-    else if (LETTER.test(token) && !/^['’]/.test(next)) {
+    else if (LETTER.test(token) && !/^['’]/.test(next) && !isCode(next, tokens[at + 2] ?? "")) {
       const last = tokens[at + 2] ?? "";
       if (/^[-–]$/.test(next) && LETTER.test(last) && last > token) {
         for (let code = token.charCodeAt(0); code <= last.charCodeAt(0); code++) views.push(String.fromCharCode(code));
@@ -88,6 +88,10 @@ export function readViews(label: string): { readonly views: readonly string[] | 
   }
   return { views: all ? "all" : views.length ? [...new Set(views)] : null, rest: rest.join(" ") };
 }
+
+/** "G 785" is an interfacing's name, "A 115 cm" a view. */
+const isCode = (next: string, unit: string): boolean =>
+  /^\d{3}$/.test(next) && !/^(?:cm|to|["″”/x-])$/i.test(unit) && !/^(?:90|1[0-6]\d)$/.test(next);
 
 /** The first word behind that isn't one of "all the". */
 function nextWord(tokens: readonly string[], at: number, skip: ReadonlySet<string>): string {

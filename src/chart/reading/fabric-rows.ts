@@ -7,7 +7,7 @@ import { plainWords } from "../vocabulary/words";
 import type { Cell, Row } from "./cell";
 import { isNotion, readFabricLabel, readViews, type FabricLabel } from "./fabric-label";
 import { highOf, middle, readFigure } from "./figures";
-import { unitAlone, unitsIn, type Kind } from "./headings";
+import { kindOf, unitAlone, unitsIn, type Kind } from "./headings";
 import type { Header } from "./header";
 import type { Doubts, FabricRecord, Reading } from "./record";
 import type { Fit, IsWidth } from "./rows";
@@ -47,6 +47,7 @@ export const isWidthFigure =
 export function isFabricRow(row: Row, kind: Kind | null): boolean {
   if (kind === "fabric") return true;
   const text = plainText(row.text.slice(0, 80));
+  if (kindOf(text) === "fabric" && readWidths(text) !== null) return true;
   if (
     !/^(?:[A-L](?:, ?[A-L])*[ :]+)?(?:(?:view|dress|main|lining|contrast|interfacing|fabric)\b\D{1,20})?\d{2,3}(?: ?[/-] ?\d{2,3})? ?(?:"|cm|in\b)/i.test(
       text,
@@ -78,6 +79,16 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
   const part = partOf(row, said, fit, { views, widths, nap, isPair }, previous, state);
   if (!said.partKnown && said.part) found.warn(row.line, doubts.unknownPart(said.part));
   const unit = unitOf(fit, label, widths, streams, isPair ? previous : null, state);
+  if (fit.doubt === "placed") {
+    const blank = header.columns.filter((_, index) => fit.values[index]!.text === "");
+    found.warn(
+      row.line,
+      doubts.placed(
+        label,
+        blank.map((column) => header.sizes[column.size]!),
+      ),
+    );
+  }
   if (fit.doubt === "ditto") found.warn(row.line, doubts.dittoUnsure());
   if (fit.single && header.sizes.length === 2 && !/\ball\b|alle|tou[st]|tod[ao]s|tutt/i.test(row.text))
     found.warn(row.line, doubts.single(header.sizes[1]!));

@@ -146,7 +146,9 @@ function spacedHeader(row: Row): HeaderRow | null {
     if (named.every((cell) => isNamedSize(cell.text) && (scanSizes(cell.text)?.length ?? 1) === 1))
       return { label: first.text, certainty: "certain", cells: named, indexes: [], roles };
   }
-  const body = text.replace(/\(?\b(?:in inches|inches|inch|ins\.?|cms?\.?|en cm|in cm)\)?$/i, "");
+  let body = text.replace(/\(?\b(?:in inches|inches|inch|ins\.?|cms?\.?|en cm|in cm)\)?$/i, "");
+  const last = body.slice(body.lastIndexOf(" ") + 1);
+  if (isSizeWord(last) && body.includes(" ")) body = body.slice(0, -last.length).trimEnd();
   const starts = [0, ...[...body.matchAll(/\s+/g)].map((gap) => gap.index + gap[0].length)].slice(0, 9);
   for (const start of starts) {
     const sizes = scanSizes(body.slice(start));

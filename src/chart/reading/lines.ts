@@ -43,6 +43,12 @@ function plainLine(line: string): string {
     .replace(BOX_LINES, "|")
     .replace(/(?<!\.)\.{3,}(?!\.)|…+|(?<![ .])(?: \.){3,}|_{3,}/g, (dots) => " ".repeat(dots.length))
     .replace(/(?<!\/ )\b(\d{1,2}) ?\/ ?([2348]|16)\b(?! ?\/)/g, "$1/$2");
+  if (/\t|\|/.test(plain)) return plain;
+  const listed = [
+    ...plain.matchAll(/(?<=^|[\s:])\d{1,3}(?:[.,]\d)?[½¼¾⅛⅜⅝⅞]?(?:[-–]\d{1,3}(?:[.,]\d)?[½¼¾⅛⅜⅝⅞]?){2,}(?=$|[\s,;])/g),
+  ];
+  // "31½-32½-34-36": figures of all sizes joined by dashes. Two such lists in a line are groups of sizes.
+  if (listed.length === 1) return plain.replace(listed[0]![0], (list) => list.replace(/[-–]/g, " "));
   return isSlashed(plain) ? plain.replace(/ \/ /g, "   ") : plain;
 }
 
@@ -123,8 +129,8 @@ function csvCount(line: string, separator: string): number {
   if (cells.length < 2 || spacedOut || /:\s*\S/.test(cells[0] ?? "")) return 0;
   const rest = cells.slice(1);
   if (rest.some((cell) => cell.length > 40 || /\d\s+\d+(?![\d/])/.test(cell))) return 0;
-  // So is a first cell that holds a figure of its own row: "Bust 84, 90".
-  if (/[\s:]\d+(?:[.,]\d+)?$/.test(cells[0] ?? "") && !/\d\s*["”″]?$/.test(rest[0] ?? "")) return 0;
+  // So is a list with its first figure behind the label: "Bust 84, 90, 98".
+  if (/\s\d+(?:[.,]\d+)?$/.test(cells[0] ?? "") && /^\d/.test(rest[0] ?? "") && line.includes(", ")) return 0;
   const figures = rest.filter((cell) => cell === "" || /\d/.test(cell) || cell.length <= 12).length;
   return figures === rest.length ? cells.length : 0;
 }

@@ -33,6 +33,21 @@ const UNIT_WORD = new RegExp(`^${UNIT}[,;|]?$|^(?:yards?|metres?|meters?|zoll|m�
 
 /** The words of a row; what stands in brackets is one word. */
 function wordsOf(row: Row): Word[] {
+  const words = allWords(row);
+  return words.filter(
+    (word, at) =>
+      !(
+        AND.test(word.text) &&
+        /\d|[½¼¾]/.test(words[at - 1]?.text ?? "") &&
+        /^[\d½¼¾]/.test(words[at + 1]?.text ?? "")
+      ),
+  );
+}
+
+/** "84, 88 and 92": the word between two figures is nothing. */
+const AND = /^(?:and|und|et|&)$/i;
+
+function allWords(row: Row): Word[] {
   return row.cells.flatMap((cell, index) =>
     [...cell.text.matchAll(/[([][^()[\]]{0,40}[)\]]|[^\s([]+|\S/g)].map((match) => ({
       text: match[0],
@@ -154,10 +169,12 @@ function joined(groups: readonly Group[], places: readonly number[]): Group[] {
 }
 
 /** How many figures a line holds when every fraction belongs to the number before it. */
-export function looseCount(row: Row): LooseCount {
+export function looseCount(row: Row, isLabelFigure: (text: string, next: string) => boolean = () => false): LooseCount {
   const { label, groups, trailing } = split(row, true);
-  const isDash = groups[0]?.sort === "dash" ? 1 : 0;
-  return { label, trailing, count: groups.length - joins(groups).length - isDash };
+  const isDash = groups[0]?.sort === "dash";
+  const isWidth = groups.length > 1 && isLabelFigure(groups[0]!.text, groups[1]!.text);
+  const count = groups.length - joins(groups).length - (isDash || isWidth ? 1 : 0);
+  return { label: isWidth ? `${label} ${groups[0]!.text}`.trim() : label, trailing, count };
 }
 
 /**

@@ -54,7 +54,7 @@ export function measureReadings(row: Row, fit: Fit, label: string, state: Measur
     const inLengths = inBodyUnit({ ...stream, unit: stream.unit ?? unit });
     return {
       sort: "measure", kind, place: seen.place, known: seen.known, header, label: label || row.text, line: row.line,
-      view: fit.roles.get("view")?.trim() || seen.view, figures: inLengths.figures, cells: stream.cells, unit: inLengths.unit,
+      view: seen.views[0] ?? null, figures: inLengths.figures, cells: stream.cells, unit: inLengths.unit,
     };
   }); // prettier-ignore
   const [first] = records;
@@ -68,11 +68,9 @@ export function measureReadings(row: Row, fit: Fit, label: string, state: Measur
     pairUnits(previous, first, unitsIn(label).unit !== null || streams[0]!.unit !== null, found);
   if (fit.doubt === "ditto") found.warn(row.line, doubts.dittoUnsure(), { place: seen.place });
   if (fit.doubt === "placed") warnPlaced(row, fit, seen.place, state);
-  const views =
-    kind === "finished" && !seen.view && state.views && state.views !== "all" && state.views.length > 1
-      ? state.views
-      : null;
-  return views ? records.flatMap((record) => views.map((view) => ({ ...record, view }))) : records;
+  const role = fit.roles.get("view")?.trim();
+  const views = role ? viewsOf(role) : seen.views;
+  return views.length ? records.flatMap((record) => views.map((view) => ({ ...record, view }))) : records;
 }
 
 function warnPlaced(row: Row, fit: Fit, place: string, state: MeasureState): void {
@@ -115,8 +113,14 @@ function kindHere(row: Row, label: string, state: MeasureState): "body" | "finis
 interface Seen {
   readonly place: string;
   readonly known: boolean;
-  readonly view: string | null;
+  /** None: the row is for every view. */
+  readonly views: readonly string[];
 }
+
+const viewsOf = (text: string): readonly string[] => {
+  const { views } = readViews(text);
+  return views === "all" ? [] : (views ?? [text]);
+};
 
 /** The place and view of a label; null when it has no words but for a unit. */
 function placeHere(
@@ -126,21 +130,22 @@ function placeHere(
   previous: MeasureRecord | null,
   state: MeasureState,
 ): Seen | null {
-  const stateView = kind === "finished" ? state.view : null;
-  const plain = trimMarks(label, ":.…·_=|*†‡- ");
+  const stateViews =
+    kind === "finished" && state.views !== "all" ? (state.views ?? (state.view ? [state.view] : [])) : [];
+  const plain = trimMarks(label, ":.…·_=|,;*†‡- ");
   if (plain === "" || unitAlone(plain) !== null) {
     const place = plain === "" ? readPlace(trailing, kind) : null;
-    return place ? { place, known: true, view: stateView } : null;
+    return place ? { place, known: true, views: stateViews } : null;
   }
   const { views, rest } = kind === "finished" ? readViews(plain) : { views: null, rest: plain };
-  const view = views && views !== "all" ? views.join(", ") : stateView;
+  const own = views === "all" ? [] : (views ?? stateViews);
   if (views && trimMarks(rest, ":,.- ") === "" && previous)
-    return { place: previous.place, known: previous.known, view };
+    return { place: previous.place, known: previous.known, views: own };
   const found = readPlace(views ? trimMarks(rest, ",:- ") : plain, kind) ?? readPlace(plain, kind);
   const translated = found ?? (trailing && unitAlone(trailing) === null ? readPlace(trailing, kind) : null);
-  if (!translated) return { place: trimMarks(views ? rest : label, ":.… "), known: false, view };
+  if (!translated) return { place: trimMarks(views ? rest : label, ":.… "), known: false, views: own };
   const isChest = translated === "bust" && state.chest && isBustOrChest(plain);
-  return { place: isChest ? "chest" : translated, known: true, view };
+  return { place: isChest ? "chest" : translated, known: true, views: own };
 }
 
 /** Figures without a label: the row above in another unit, or nothing that can be used. */

@@ -4,13 +4,13 @@ import { doubts } from "../../words/reading";
 import type { Nap } from "../model";
 import { readPlace } from "../places";
 import { plainWords, trimMarks } from "../vocabulary/words";
-import { isBlankRow, isFormulaLike, type Row } from "./cell";
+import { cellOf, isBlankRow, isFormulaLike, type Row } from "./cell";
 import { isNotion, readFabricLabel, readViews, starNotes } from "./fabric-label";
 import { fabricReadings, fabricSentence, isFabricRow, isWidthFigure, type FabricState } from "./fabric-rows";
 import { isChestChart, kindOf, readHeading, unitAlone, unitsIn, type Kind } from "./headings";
 import { isAmbiguousHeader, makeHeader, readHeaderRow, roleOf, type Header, type HeaderRow } from "./header";
 import { joinedRows, onePerLine } from "./joined";
-import { looseCount } from "./loose";
+import { looseCount, looseRow } from "./loose";
 import { measureReadings, type MeasureState } from "./measure-rows";
 import type { Doubts, Reading } from "./record";
 import { fitRow, joinLabel, type Fit, type Misfit } from "./rows";
@@ -67,7 +67,7 @@ function readAt(rows: readonly Row[], at: number, state: State): number {
   }
   const fit = state.header ? fitHere(row, state) : null;
   if (readSizes(rows, at, fit, state)) return 1;
-  if (fit?.ok && readFit(row, fit, state)) return 1;
+  if (fit?.ok && (readTwoRuns(row, fit, state) || readFit(row, fit, state))) return 1;
   if (readUnits(row, state)) return 1;
   if (isHeadingFirst(row, state) && readLineHeading(row, state)) return 1;
   const joined = state.header ? joinedRows(rows, at, state.header, (other) => fitHere(other, state)) : null;
@@ -107,7 +107,7 @@ function readAtPlain(rows: readonly Row[], at: number, state: State): number {
 
 const fitHere = (row: Row, state: State): Fit | Misfit => {
   const isFabric = state.kind === "fabric" || isFabricRow(row, state.kind);
-  return fitRow(row, state.header!, isFabric, isWidthFigure(state.kind === "fabric"));
+  return fitRow(row, state.header!, isFabric, isWidthFigure(isFabric));
 };
 
 /** A row of sizes: the header of what follows, or a second system of the one above. */
@@ -267,7 +267,7 @@ function startsTable(rows: readonly Row[], at: number, head: HeaderRow, state: S
 /** A row that fits its header. False when it is no row of figures after all. */
 function readFit(row: Row, fit: Fit, state: State): boolean {
   const header = state.header!;
-  const label = trimMarks(fit.label, ":.…·_=| ");
+  const label = trimMarks(fit.label, ":.…·_=|,; ");
   if (isFormulaLike(fit.label) && !/^[-–—] ?\p{L}/u.test(fit.label)) {
     state.found.error(row.line, doubts.formulaLabel(fit.label));
     header.used = true;
@@ -287,9 +287,35 @@ function readFit(row: Row, fit: Fit, state: State): boolean {
   return true;
 }
 
+/**
+ * "BUST 32 34 36 ins  POITRINE 81 86 91 cm": one line with two rows of figures. When the first has too many or too few,
+ * it is named and the second is read.
+ */
+function readTwoRuns(row: Row, fit: Fit, state: State): boolean {
+  const header = state.header!;
+  const count = header.columns.length;
+  if (row.layout !== "spaced" || count < 2 || !/\d\D+\d/.test(fit.label)) return false;
+  const front: Row = { ...row, text: fit.label, cells: [cellOf(fit.label, row.line, row.cells[0]!.column)] };
+  const first = looseRow(front, count, isWidthFigure(state.kind === "fabric"));
+  const loose = looseCount(front, isWidthFigure(state.kind === "fabric"));
+  if (!first && loose.count < Math.max(2, count - 2)) return false;
+  const { label, trailing } = first ?? loose;
+  const second = trimMarks(trailing, ":.…·_=|/ ").replace(/^(?:ins?|inch(?:es)?|cms?|yds?|[m"″”])\b[.\s/|]*/i, "");
+  if (!first) state.found.error(row.line, doubts.count(label, loose.count, count), placeOf(label, state));
+  else readFit(row, { ...fit, label, values: first.values, trailing: unitOfRun(trailing) }, state);
+  readFit(row, { ...fit, label: first ? second : second || label }, state);
+  return true;
+}
+
+const unitOfRun = (trailing: string): string => trailing.split(/[\s/|]/)[0] ?? "";
+const placeOf = (label: string, state: State): { place?: string } => {
+  const place = readPlace(label, state.measureKind);
+  return place ? { place } : {};
+};
+
 /** A row of measurements under a fabric heading: a known place, and no width, part or view word of cloth. */
 function isMeasureIn(label: string, state: State): boolean {
-  if (state.kind !== "fabric") return true;
+  if (state.kind !== "fabric") return false;
   const place = readPlace(readViews(label).rest, "finished");
   const { widths, part } = readFabricLabel(label);
   return (
@@ -400,7 +426,7 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
   const { found } = state;
   const text = joinLabel(row.cells);
   const loose = fit && !fit.ok ? fit : looseCount(row);
-  const label = trimMarks(loose.label, ":.…·_=| ");
+  const label = trimMarks(loose.label, ":.…·_=|,; ");
   const count = "count" in loose ? loose.count : 0;
   const sentence = state.header ? fabricSentence(row, text, state) : null;
   if (sentence) {

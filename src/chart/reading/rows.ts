@@ -150,7 +150,7 @@ function fitSpaced(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth
     const { label, trailing } = one;
     return { ok: true, label, values: repeat(one.values[0], count), trailing, roles, doubt: null, single: true };
   }
-  return { ok: false, ...looseCount(row) };
+  return { ok: false, ...looseCount(row, isFabric ? isWidth : undefined) };
 }
 
 type Plain = Omit<Fit, "roles">;
@@ -186,8 +186,15 @@ function fitByPosition(row: Row, header: Header, isFabric: boolean, isWidth: IsW
   while (isFabric && first < cells.length - 1 && isWidth(cells[first]!.text, cells[first + 1]!.text)) first++;
   const figures = cells.slice(first);
   if (figures.length < 2 || figures.length >= columns.length || first === 0) return null;
-  for (const edge of [(cell: Cell) => cell.column, endOf, (cell: Cell) => (cell.column + endOf(cell)) / 2]) {
-    const found = figures.map((cell) => columns.findIndex((column) => Math.abs(edge(column.cell) - edge(cell)) <= 1));
+  const edges: readonly (readonly [(cell: Cell) => number, number])[] = [
+    [(cell) => cell.column, 0],
+    [endOf, 0],
+    [(cell) => (cell.column + endOf(cell)) / 2, 1],
+  ];
+  for (const [edge, play] of edges) {
+    const found = figures.map((cell) =>
+      columns.findIndex((column) => Math.abs(edge(column.cell) - edge(cell)) <= play),
+    );
     const isOrdered = found.every((column, index) => column >= 0 && (index === 0 || column > found[index - 1]!));
     if (!isOrdered || found.at(-1) !== columns.length - 1) continue;
     const values = columns.map(

@@ -25,7 +25,7 @@ const AGE_UNITS =
   año años mes meses anni anno mesi mese jaar maanden mnd lat lata mies miesięcy miesiące ano anos m t`);
 /** What one label may be; the longest that fits counts. */
 const ONE = [
-  /(?:(?:x{1,3}|extra|extra[ -]extra|\d ?x)[ -]?)?(?:small|large|medium|petite|tall|regular)/iy,
+  /(?:(?:x{1,3}|extra|extra[ -]extra|\d ?x)[ -]?)?(?:small|large|medium)/iy,
   /newborn|preemie|one ?size|einheitsgröße|taille unique|talla única|taglia unica|petit|moyen|grande?|klein|mittel|groß|pequeño|mediano|piccolo|medio/iy,
   /(?:\d{1,2} ?X{1,2}[SL]?|X{0,5}[SL]|X{1,2}|[MPTU]|PP|G{1,3}|X{1,2}G|T{1,2}G|TP|EG|P[SML]|X?LT|NB|OS)(?![A-Z\d])/y,
   /\d{1,3}(?:[.,]\d)?(?:[½¼¾]| 1\/2| [13]\/4)?(?:[A-Z]{1,3}(?![A-Za-z]))?/y,
@@ -72,8 +72,13 @@ export function scanSizes(text: string): SizeToken[] | null {
       at++;
       continue;
     }
+    const and = sizes.length > 0 ? matchAt(/(?:and|und|et|[yeio&]|en) /y, text, at) : null;
+    if (and) {
+      at += and[0].length;
+      continue;
+    }
     const end = labelEnd(text, at);
-    if (end === at || !/^[\s,;|/·–-]?$/.test(text[end] ?? "")) return null;
+    if (end === at || !/^[\s,;:|/·–-]?$/.test(text[end] ?? "")) return null;
     sizes.push({ text: text.slice(at, end).trim(), start: at });
     at = end;
   }

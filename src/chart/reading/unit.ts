@@ -19,7 +19,7 @@ export function unitOfRows(
     const numbers = values.filter((value) => value !== null).map(middle);
     if (!span || numbers.length === 0) continue;
     const fits = ([low, high]: readonly [number, number]): boolean =>
-      numbers.filter((value) => value >= low && value <= high).length * 3 >= numbers.length * 2;
+      numbers.filter((value) => value >= low && value <= high).length * 3 > numbers.length * 2;
     if (fits(span.in)) inch++;
     if (fits(span.cm)) centi++;
   }

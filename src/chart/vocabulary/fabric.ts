@@ -27,6 +27,9 @@ export const FABRIC_NOISE = `
   pantalon chemisier veste falda vestido pantalón blusa chaqueta gonna abito vestito pantaloni giacca jurk rok broek
   sukienka spódnica spodnie bluzka saia calça camisa tunic tunika pinafore apron camisole bodice nightgown pyjamas
   pajamas leggings hose each total about approx from to lengthwise stripes one way design striche required needed
+  bei für fur pro mit per pour para con voor dla bij na su sur auf w tkaniny materiału material stoffs tissus gr grösse größe doppelt einfach liegend
+  zuzycie zużycie benodigde benodigd stoffverbrauch verbrauch stoffbedarf bedarf consumo consumi occorrente necessaria necesaria necessario ilosc metrage métrage
+  metraje quantity quantities amount yardage metreage needs stofverbruik materialverbrauch
   on doubled single layer strich richtung long short long sleeved sleeve each crosswise usable only fusible sew`;
 
 export const VIEW_WORDS = `view views version versions style styles variation variations modell modelle model modele modeles modelo modelos

@@ -7,7 +7,7 @@
  * A span holds babies and the largest printed sizes, body and finished; it only serves to tell inches from centimetres.
  */
 export const PLACES = `
-bust 15-64 bust, busts, bust line, bustline, B, oberweite, OW, brust, brustumfang, brustweite, BU, buste, busto, seno, petto, poitrine, pecho, bovenwijdte, borst, borstomvang, borstwijdte, BW, biust, biustu, w biuście, peito
+bust 15-64 bust, busts, breast, bust line, bustline, B, oberweite, OW, brust, brustumfang, brustweite, BU, buste, busto, seno, petto, poitrine, pecho, bovenwijdte, borst, borstomvang, borstwijdte, BW, biust, biustu, w biuście, peito
 highBust 13-64 high bust, upper bust, overbust, above bust, HB, oberbrust, oberbrustumfang, oberbrustweite, brust oben, dessus poitrine, haut poitrine, poitrine haute, haut buste, busto alto, contorno alto pecho, pecho alto, sobre pecho, sopra seno, torace alto, bovenborst, hoge buste, nad biustem, alto busto, busto superior
 underbust 12-60 underbust, under bust, below bust, rib cage, ribcage, UB, unterbrust, unterbrustumfang, unterbrustweite, UBU, sous poitrine, dessous poitrine, bajo pecho, bajo busto, sottoseno, sotto seno, onderborst, onderborstwijdte, onderbuste, pod biustem, sob busto, abaixo busto, sub busto
 upperChest 13-64 upper chest
