@@ -54,7 +54,13 @@ function readAll(rows: readonly Row[]): ChartReading {
 const MOST_ISSUES = 500;
 
 function inOrder(issues: readonly Issue[]): Issue[] {
-  const sorted = [...issues].sort((a, b) => a.line - b.line || (a.column ?? 0) - (b.column ?? 0));
+  // What is said of a cell need not be said of its row again.
+  const said = new Set(
+    issues.filter(({ column }) => column !== undefined).map(({ line, message }) => `${line} ${message}`),
+  );
+  const sorted = issues
+    .filter(({ line, column, message }) => column !== undefined || !said.has(`${line} ${message}`))
+    .sort((a, b) => a.line - b.line || (a.column ?? 0) - (b.column ?? 0));
   if (sorted.length <= MOST_ISSUES) return sorted;
   const line = sorted[MOST_ISSUES]!.line;
   return [

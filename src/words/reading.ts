@@ -37,6 +37,8 @@ export const doubts = {
   bodyLarger: (place: string, body: string, finished: string) =>
     `The body's ${place} (${body}) is larger than the finished garment's (${finished}). That is right only for stretch fabric.`,
   repeatedPlace: (place: string) => `${place} stands here twice in one table. Keep the right one.`,
+  repeatedCloth: (label: string) =>
+    `"${label}" is for the same view, part and width as a row above it. Say in the sheet what tells them apart.`,
   equalSizes: (size: string) => `Two columns are called ${size}. Rename one, or the wrong column may answer.`,
   placed: (label: string, sizes: readonly string[]) =>
     `"${label}" has no figure under ${list(sizes)}: seen from where the others stand.`,

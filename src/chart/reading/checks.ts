@@ -13,7 +13,7 @@ export function checkTables(tables: readonly Assembled[], found: Doubts): void {
     if (table.kind !== "fabric") {
       checkRepeated(table.records, found);
       checkUnit(table.records, found);
-    }
+    } else checkRepeatedCloth(table.records, found);
   }
   checkEase(tables, found);
 }
@@ -134,6 +134,18 @@ function checkRepeated(records: readonly MeasureRecord[], found: Doubts): void {
         ...(record.view ? { view: record.view } : {}),
       });
     else seen.set(key, record);
+  }
+}
+
+/** Two rows of amounts that nothing tells apart. */
+function checkRepeatedCloth(records: readonly FabricRecord[], found: Doubts): void {
+  const seen = new Set<string>();
+  for (const record of records) {
+    for (const view of record.views === "all" ? ["all"] : record.views) {
+      const key = JSON.stringify([view, record.part, record.widths?.in, record.widths?.cm, record.nap]);
+      if (seen.has(key)) found.warn(record.line, doubts.repeatedCloth(record.label), view ? { view } : {});
+      seen.add(key);
+    }
   }
 }
 

@@ -133,7 +133,10 @@ function readPart(text: string): { readonly part: string | null; readonly isKnow
     for (let at = 0; at + length <= list.length; at++) {
       const found = known.parts.get(list.slice(at, at + length).join(" "));
       if (found === undefined || (found === "main" && length === 1 && list.length > 1)) continue;
-      const number = /^[1-9]$/.test(list[at + length] ?? "") ? ` ${list[at + length]}` : "";
+      const number =
+        /^[1-9]$/.test(list[at + length] ?? "") && !/^\d/.test(list[at + length + 1] ?? "")
+          ? ` ${list[at + length]}`
+          : "";
       return { part: found + number, isKnown: true };
     }
   }

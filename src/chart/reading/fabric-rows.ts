@@ -35,10 +35,11 @@ export const isWidthFigure =
   (text, next) => {
     const plain = plainText(text).replace(/[*†‡]/g, "").trim();
     const widths = isFabric ? readWidths(plain) : null;
-    if (!widths || /[^()[\]/\s-]/.test(widths.rest)) return false;
+    if (!widths || /[^()[\]/\s:,;-]/.test(widths.rest)) return false;
     const isWide = (widths.in ?? 18) >= 18 && (widths.cm ?? 45) >= 45;
     const mark = /"|in\b|inch|cm/i;
     if (mark.test(plain)) return isWide && (!mark.test(plainText(next)) || /m\b|yd/i.test(next));
+    if (/m\b/.test(plain) && /m\b/.test(next)) return false;
     const figure = readFigure(next);
     return isWide && (figure.kind === "same" || (figure.kind === "figure" && middle(figure.value) <= 20));
   };
@@ -48,14 +49,15 @@ export function isFabricRow(row: Row, kind: Kind | null): boolean {
   if (kind === "fabric") return true;
   const text = plainText(row.text.slice(0, 80));
   if (kindOf(text) === "fabric" && readWidths(text) !== null) return true;
-  if (
-    !/^(?:[A-L](?:, ?[A-L])*[ :]+)?(?:(?:view|dress|main|lining|contrast|interfacing|fabric)\b\D{1,20})?\d{2,3}(?: ?[/-] ?\d{2,3})? ?(?:"|cm|in\b)/i.test(
-      text,
-    )
-  )
-    return false;
+  const width = WIDTH_FIRST.exec(text);
+  // "80cm 83cm 87cm" is a row of girths without its label.
+  if (!width || /^\W*\d[\d./]*(?: \d\/\d)? ?(?:"|cm|in\b)/i.test(text.slice(width[0].length))) return false;
   return readPlace(text.replace(/\d.*/, ""), null) === null;
 }
+
+/** A width, after a view or a part of cloth. */
+const WIDTH_FIRST =
+  /^(?:[A-L](?:, ?[A-L])*[ :]+)?(?:(?:view|dress|main|lining|contrast|interfacing|fabric)\b\D{1,20})?\d{2,3}(?: ?[/-] ?\d{2,3})? ?(?:"|cm|in\b)/i;
 
 const NAP_WORD: Readonly<Record<string, Nap>> = { with: "with", without: "without", either: "either" };
 
@@ -65,6 +67,7 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
   const header = state.header!;
   const previous = state.previous?.sort === "fabric" && state.previous.header === header ? state.previous : null;
   if (label === "" && !previous && state.widths === null) return null;
+  if (fit.single && (isNotion(label) || isWidthText(fit.values[0]!.text))) return null;
   const said = labelOf(fit, label);
   const streams = streamsOf(fit.values, header, previous, null, found);
   const naming = { ...said, widths: said.widths ?? (label === "" ? (previous?.widths ?? null) : null) };
@@ -99,6 +102,12 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
   if (isPair && previous && records[0]) compare(previous, records[0], found);
   return records;
 }
+
+/** `25"`: no amount of cloth, but how wide it is. */
+const isWidthText = (text: string): boolean => {
+  const reading = readFigure(text);
+  return reading.kind === "figure" && (reading.unit === "in" || reading.unit === "cm");
+};
 
 /** What the row says of itself: by headed columns, else by its label. */
 function labelOf(fit: Fit, label: string): FabricLabel {

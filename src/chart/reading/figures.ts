@@ -24,6 +24,9 @@ const BLANK =
 /** Longer than any figure: two mixed numbers in two units. Keeps hostile text cheap. */
 const LONGEST = 60;
 
+/** The parts of an inch or yard that patterns print. */
+const TAPE = new Set(["2", "3", "4", "5", "6", "8", "10", "12", "16", "32", "64"]);
+
 type Simple = { readonly value: number | Span; readonly unit: LengthUnit | null };
 
 /**
@@ -67,6 +70,9 @@ function readSimple(text: string): Simple | undefined {
 function readOne(text: string): { value: number; unit: LengthUnit | null } | undefined {
   const metres = /^(\d) ?m ?(\d\d)$/i.exec(text);
   if (metres) return { value: Number(`${metres[1]}.${metres[2]}`), unit: "m" };
+  // "34/87" is 34 in and 87 cm: a tape has no 87ths.
+  const bottom = /\/ ?(\d+)/.exec(text)?.[1];
+  if (bottom !== undefined && !TAPE.has(bottom)) return undefined;
   const length = readLength(text);
   return length.ok ? length.value : undefined;
 }

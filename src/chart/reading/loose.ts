@@ -36,16 +36,12 @@ function wordsOf(row: Row): Word[] {
   const words = allWords(row);
   return words.filter(
     (word, at) =>
-      !(
-        AND.test(word.text) &&
-        /\d|[½¼¾]/.test(words[at - 1]?.text ?? "") &&
-        /^[\d½¼¾]/.test(words[at + 1]?.text ?? "")
-      ),
+      !(AND.test(word.text) && /[\d½¼¾]/.test(words[at - 1]?.text ?? "") && /^[\d½¼¾]/.test(words[at + 1]?.text ?? "")),
   );
 }
 
 /** "84, 88 and 92": the word between two figures is nothing. */
-const AND = /^(?:and|und|et|&)$/i;
+const AND = /^(?:&|and|und|et)$/i;
 
 function allWords(row: Row): Word[] {
   return row.cells.flatMap((cell, index) =>
@@ -190,6 +186,11 @@ export function looseRow(
     const found = split(row, ranges);
     let { label, groups, trailing } = found;
     const isMixed = (): boolean => groups[0]!.sort === "whole" && isFractionGroup(groups[1]!);
+    // "Lining A - 45\": 1 1/2": the dash stands before the width.
+    if (groups.length > 2 && groups[0]!.sort === "dash" && isLabelFigure(groups[1]!.text, groups[2]!.text)) {
+      label = `${label} ${groups[0]!.text}`.trim();
+      groups = groups.slice(1);
+    }
     while (groups.length > 1 && isLabelFigure(groups[0]!.text, groups[1]!.text) && !isMixed()) {
       label = `${label} ${groups[0]!.text}`.trim();
       groups = groups.slice(1);

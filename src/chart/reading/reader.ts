@@ -14,7 +14,9 @@ import { looseCount, looseRow } from "./loose";
 import { measureReadings, type MeasureState } from "./measure-rows";
 import type { Doubts, Reading } from "./record";
 import { fitRow, joinLabel, type Fit, type Misfit } from "./rows";
+import { readFigure } from "./figures";
 import { isAlsoPlace } from "./sizes";
+import { ratioOf } from "./streams";
 import { turnedChart } from "./turned";
 import { readWidths, type PrintedWidths } from "./widths";
 
@@ -129,6 +131,7 @@ function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, s
     isAdjacent(rows, at, header)
   )
     return addAlias(row, head, header, state);
+  if (head.label === "" && header?.used && fit?.ok && isOtherUnit(fit, row, state)) return false;
   if (isPlaceLabel(head, state)) return state.header ? false : heightsAsSizes(row, head, state);
   if (isAmbiguousHeader(head) && !isSizesHere(rows, at, head, state)) return false;
   if (
@@ -148,10 +151,25 @@ function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, s
     const heading = readHeading(head.label);
     // Our own sheets write "Measurement" over the labels of both kinds.
     const saysNothing = state.kind !== null && roleOf(head.label) === "measurement";
-    if (heading && !saysNothing) startKind(heading.kind, heading.unit, state);
+    if (heading && !saysNothing) {
+      startKind(heading.kind, heading.unit, state);
+      if (heading.kind === "fabric") readViewHeading(head.label, state);
+    }
   }
   takeHeader(candidate, state);
   return true;
+}
+
+/** Figures without a label below a row: the same lengths in the other unit. */
+function isOtherUnit(fit: Fit, row: Row, state: State): boolean {
+  const { previous } = state;
+  if (previous?.sort !== "measure" || previous.header !== state.header) return false;
+  const values = fit.values.map((cell) => readFigure(cell.text));
+  const ratio = ratioOf(
+    previous.figures,
+    values.map((value) => (value.kind === "figure" ? value.value : null)),
+  );
+  return ratio !== null && ((ratio > 2.3 && ratio < 2.8) || (ratio > 0.36 && ratio < 0.43)) && row.cells.length > 0;
 }
 
 /** Whether a row that says nothing of sizes can still be one: no amounts of cloth, and no words but a heading's. */

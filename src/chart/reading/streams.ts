@@ -95,8 +95,8 @@ function commonUnit(printed: readonly (PrintedFigure | null)[]): LengthUnit | nu
 
 /** A cell of another unit in a row: metres among centimetres can be turned, inches among centimetres are a slip. */
 function convertPrinted(value: number | Span, from: LengthUnit, to: LengthUnit): number | Span | null {
-  const isMetric = (unit: LengthUnit): boolean => unit === "cm" || unit === "m";
-  if (isMetric(from) !== isMetric(to)) return null;
+  const isHeight = from === "m" && to === "cm";
+  if (!isHeight) return null;
   return tidy(convertFigure(value, from, to));
 }
 

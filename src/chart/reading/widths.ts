@@ -10,7 +10,7 @@ export interface PrintedWidths {
 const BARE = new Set([35, 36, 39, 42, 43, 44, 45, 48, 50, 52, 54, 55, 56, 58, 59, 60, 62, 66, 72]);
 const isBareCm = (value: number): boolean => value >= 70 && value <= 320 && Number.isInteger(value);
 
-const NUMBER = String.raw`(\d{1,3}(?:[.,]\d{1,2}|(?: |-)\d{1,2}\/\d{1,2})?)`;
+const NUMBER = String.raw`([1-7]\/[248]|\d{1,3}(?:[.,]\d{1,2}|(?: |-)\d{1,2}\/\d{1,2})?)`;
 const PAIRED = String.raw`(?: ?(?:"|''|in\.?|inches|cm\.?)? ?(?:\/|-|\bto\b|\bor\b|\bbis\b|\bà\b) ?${NUMBER})?`;
 /** A number or a pair ("44/45") with its unit. */
 const WIDTH = new RegExp(
@@ -54,6 +54,8 @@ export function readWidths(label: string): WidthRead | null {
 }
 
 function widthNumber(text: string): number {
+  const only = /^(\d)\/(\d)$/.exec(text);
+  if (only) return Number(only[1]) / Number(only[2]);
   const [whole = "0", top, bottom] = text.replace(",", ".").split(/[ /-]/);
   return Number(whole) + (top && bottom ? Number(top) / Number(bottom) : 0);
 }
