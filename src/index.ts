@@ -4,6 +4,7 @@ export { sentence } from "./words";
 export * from "./length";
 export * from "./chart/model";
 export { readCharts } from "./chart/read-charts";
+export { pdfText, readPdfText, type PdfPiece } from "./chart/read-pdf";
 export { placeName, placeSpan, readPlace } from "./chart/places";
 export * from "./chart/cell";
 export * from "./chart/size-label";
@@ -85,3 +86,13 @@ export type { Cloth, CutPiece, Effort, FabricPiece, Layout, NamedCloth, Placemen
 export { readPieces, type PiecesOfFabric } from "./fabric/pieces";
 export { rememberedLayouts } from "./fabric/layout/remembered";
 export { layoutPlanRows, type LayoutPlanRow } from "./fabric/layout-plan";
+export {
+  formatNotion,
+  readNotions,
+  totalNotions,
+  type Notion,
+  type NotionTotal,
+  type NotionTotals,
+  type ProjectNotions,
+} from "./fabric/notions";
+export { layoutPicture, type LayoutPicture, type PicturePiece, type PictureZone } from "./fabric/layout/picture";

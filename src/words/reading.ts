@@ -8,6 +8,8 @@ export const doubts = {
     "No chart was found: nothing here has a row of sizes with figures under it. Copy the table with its sizes and try again.",
   tooLong: (limit: string) =>
     `This is too much for one paste (more than ${limit}). Copy only the part with the charts and paste that.`,
+  scanned: () =>
+    "This PDF holds pictures of its pages and no text, so there is nothing to read. Type the chart into a sheet, or copy it from a page with text.",
   noSizes: (label: string) =>
     `"${label}" has figures, but no row of sizes stands above it. Copy the sizes too, or type them above.`,
   count: (label: string, found: number, wanted: number) =>

@@ -6,7 +6,16 @@ import { plainWords, trimMarks, wordSet } from "../vocabulary/words";
 import { cellOf, isFormulaLike, type Cell, type Row } from "./cell";
 import { readFigure } from "./figures";
 import { kindOf, unitAlone, unitsIn } from "./headings";
-import { isAlsoPlace, isAnyLabel, isSizeLabel, isSizeWord, isSystemWord, scanSizes, withoutWord } from "./sizes";
+import {
+  isAgeWord,
+  isAlsoPlace,
+  isAnyLabel,
+  isSizeLabel,
+  isSizeWord,
+  isSystemWord,
+  scanSizes,
+  withoutWord,
+} from "./sizes";
 
 /** What a column in front of the sizes holds, known by its heading. */
 export type Role = "measurement" | "view" | "part" | "width" | "widthUnit" | "nap" | "unit";
@@ -151,7 +160,7 @@ function spacedHeader(row: Row): HeaderRow | null {
   if (isSizeWord(last) && body.includes(" ")) body = body.slice(0, -last.length).trimEnd();
   const starts = [0, ...[...body.matchAll(/\s+/g)].map((gap) => gap.index + gap[0].length)].slice(0, 9);
   for (const start of starts) {
-    const sizes = scanSizes(body.slice(start));
+    const sizes = scanSizes(body.slice(start), isAgeWord(body.slice(0, start)));
     if (!sizes || sizes.length === 0) continue;
     const label = trimMarks(body.slice(0, start), ":-–=(|, ");
     const certainty = certaintyOf(label, false);

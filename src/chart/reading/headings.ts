@@ -99,7 +99,7 @@ export function unitAlone(text: string): LengthUnit | null {
 
 /** Words of a men's, boys' or children's chart, where "Brustumfang" is the chest. */
 export function isChestChart(text: string): boolean {
-  return /\b(?:men|mens|man|boys?|herren|manner|jungen|knaben|hommes?|garcons?|hombres?|ninos?|uomo|ragazzi|bambin[oi]|heren|mannen|jongens|mezczyzn\w*|mesk\w*|chlopi\w*|homens?|meninos?|criancas?|child|childs|children|childrens|kids?|toddlers?|bab(?:y|ies)|infants?|kinder\w*|enfants?|bebes?|neonati|kind|dzieci\w*)\b/.test(
+  return /\b(?:men|mens|man|boys?|herren\w*|manner\w*|jungen\w*|knaben|hommes?|garcons?|hombres?|ninos?|uomo|ragazzi|bambin[oi]|heren|mannen|jongens|mezczyzn\w*|mesk\w*|chlopi\w*|homens?|meninos?|criancas?|child|childs|children|childrens|kids?|toddlers?|bab(?:y|ies)|infants?|kinder\w*|enfants?|bebes?|neonati|kind|dzieci\w*)\b/.test(
     plainWords(text.replace(/['’]/g, "")),
   );
 }

@@ -74,9 +74,10 @@ function separated(line: string, separator: string, number: number): Cell[] {
     cells.push(cellOf(text.replace(/\*\*(.+)\*\*/, "$1"), number, 0));
     at = end + 1;
   }
-  if (separator === "|") {
-    if (cells[0]?.text === "") cells.shift();
-    if (cells.at(-1)?.text === "") cells.pop();
+  // Pipes at both ends are a frame; at one end they part a blank cell from the rest.
+  if (separator === "|" && cells.length > 2 && cells[0]?.text === "" && cells.at(-1)?.text === "") {
+    cells.shift();
+    cells.pop();
   }
   return cells.map((cell, index) => ({ ...cell, column: index + 1 }));
 }

@@ -11,6 +11,7 @@ import { kindOf, unitAlone, unitsIn, type Kind } from "./headings";
 import type { Header } from "./header";
 import type { Doubts, MeasureRecord, Reading } from "./record";
 import type { Fit } from "./rows";
+import { areHeights } from "./sizes";
 import { agrees, nameBlocks, ratioOf, streamsOf, textOf, tidy, type Stream } from "./streams";
 
 export interface MeasureState {
@@ -144,7 +145,7 @@ function placeHere(
   const found = readPlace(views ? trimMarks(rest, ",:- ") : plain, kind) ?? readPlace(plain, kind);
   const translated = found ?? (trailing && unitAlone(trailing) === null ? readPlace(trailing, kind) : null);
   if (!translated) return { place: trimMarks(views ? rest : label, ":.… "), known: false, views: own };
-  const isChest = translated === "bust" && state.chest && isBustOrChest(plain);
+  const isChest = translated === "bust" && (state.chest || areHeights(state.header!.sizes)) && isBustOrChest(plain);
   return { place: isChest ? "chest" : translated, known: true, views: own };
 }
 

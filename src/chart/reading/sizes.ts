@@ -40,10 +40,10 @@ function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | n
 }
 
 /** Where the label that starts here ends; `at` itself when none does. */
-function labelEnd(text: string, at: number): number {
+function labelEnd(text: string, at: number, areAges: boolean): number {
   const age = matchAt(AGE, text, at);
   // "8 M" may be two sizes, "6M" and "6 m" are an age.
-  const isAge = age && AGE_UNITS.has(plainWords(age[1]!)) && !/^ [A-Z]$/.test(age[1]!);
+  const isAge = age && AGE_UNITS.has(plainWords(age[1]!)) && (areAges || !/^ [A-Z]$/.test(age[1]!));
   const ends = ONE.map((pattern) => at + (matchAt(pattern, text, at)?.[0].length ?? 0));
   const end = Math.max(isAge ? at + age[0].length : at, ...ends);
   return end === at ? at : end + (matchAt(ATTACHED, text, end)?.[0].length ?? 0);
@@ -61,7 +61,7 @@ export interface SizeToken {
  *
  * @example scanSizes("XS (6-8)  S (10-12)")?.map((size) => size.text) //=> ["XS (6-8)", "S (10-12)"]
  */
-export function scanSizes(text: string): SizeToken[] | null {
+export function scanSizes(text: string, areAges = false): SizeToken[] | null {
   if (text.length > 600) return null;
   if (/^\s*\(?\d{1,3}(?: ?[-–] ?\d{1,3}){2,}\)?\s*$/.test(text))
     return [...text.matchAll(/\d{1,3}/g)].map((match) => ({ text: match[0], start: match.index }));
@@ -77,12 +77,28 @@ export function scanSizes(text: string): SizeToken[] | null {
       at += and[0].length;
       continue;
     }
-    const end = labelEnd(text, at);
+    const end = labelEnd(text, at, areAges);
     if (end === at || !/^[\s,;:|/·–-]?$/.test(text[end] ?? "")) return null;
     sizes.push({ text: text.slice(at, end).trim(), start: at });
     at = end;
   }
   return sizes;
+}
+
+/** Whether a label heads ages: then "12 M" is one age and not two sizes. */
+export function isAgeWord(label: string): boolean {
+  return /\b(?:ages?|alter|edad|eta|idade|leeftijd|wiek|years?|months?|monate|jahre|mois|ans)\b/.test(
+    plainWords(label),
+  );
+}
+
+/** Sizes by body height, six centimetres apart: a child's. */
+export function areHeights(sizes: readonly string[]): boolean {
+  const numbers = sizes.map(Number);
+  return (
+    numbers.length > 1 &&
+    numbers.every((size, index) => size >= 44 && size <= 188 && (index === 0 || size - numbers[index - 1]! === 6))
+  );
 }
 
 /** Whether a whole text is one size label. */

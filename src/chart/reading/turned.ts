@@ -86,8 +86,17 @@ function spreadRows(rows: readonly Row[], at: number): Spread | null {
   if (!row || row.layout !== "grid" || !isNamesRow(row.cells)) return null;
   let start = names + 1;
   while (start < names + 3 && rows[start] && isSubRow(rows[start]!)) start++;
-  const width = trimmed(row.cells).length;
-  const head = rows.slice(at, start).map((top) => padded(top.cells, width));
+  const width = Math.max(...rows.slice(names, start).map((head) => trimmed(head.cells).length));
+  const units = rows.slice(names + 1, start);
+  const head = rows.slice(at, start).map((top, index) => {
+    const cells = padded(top.cells, width);
+    // "Bust | | Waist" over "in | cm | in": a place stands over both its columns.
+    const isNames = index === names - at;
+    for (let column = 2; isNames && column < width; column++)
+      if (cells[column]!.text === "" && units.some((sub) => sub.cells[column]?.text))
+        cells[column] = cells[column - 1]!;
+    return cells;
+  });
   // The row of places must be last but for units; a row of units joins it.
   const order = [...head.slice(0, names - at), ...head.slice(names - at + 1), head[names - at]!];
   const body: Cell[][] = [];
