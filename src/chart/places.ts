@@ -67,7 +67,10 @@ function vocabulary(): Map<string, KnownPlace> {
  * @example readPlace("Hüftweite (cm)", "body") //=> "hip"
  */
 export function readPlace(label: string, kind: "body" | "finished" | null): Place | null {
-  const text = label.slice(0, 200).trim();
+  const text = label
+    .slice(0, 200)
+    .trim()
+    .replace(/^(?:to )?fits? /i, "");
   const read = kind === "body" ? readBody : kind === "finished" ? readFinished : readEither;
   return read(text).place;
 }
@@ -82,7 +85,7 @@ function placeIn(text: string, kind: "body" | "finished" | null): Place | null {
   if (whole) return whole;
   const plain = text.replace(/\([^()]*\)|\[[^[\]]*\]/g, " ");
   const parts = [...plain.split(/[/|,;:=·•\n]| [-–—] /), ...bracketed(text)];
-  const found = parts.map((part) => placeOf(part, kind));
+  const found = parts.map((part) => (part.trim().length > 1 ? placeOf(part, kind) : null));
   const [first, second] = [...new Set(found.filter((place) => place !== null))];
   if (first === undefined) return null;
   if (second === undefined) return first;
@@ -95,7 +98,8 @@ const bracketed = (text: string): string[] =>
 
 function placeOf(text: string, kind: "body" | "finished" | null): Place | null {
   const words = withoutNoise(plainWords(text));
-  if (!words) return null;
+  // "B" is the bust in a body chart; in a finished one it is a view.
+  if (!words || (words.length === 1 && (kind === "finished" || text.trim().length > 2))) return null;
   return exact(words, kind) ?? exact(spelledOut(words), kind) ?? beforeHow(words, kind) ?? twice(words, kind);
 }
 

@@ -98,6 +98,7 @@ function readPair(text: string): PrintedFigure | undefined {
   if (!first || !second) return undefined;
   if (first.unit !== null && first.unit === second.unit) return undefined;
   const [a, b] = [middle(first.value), middle(second.value)];
+  if (a <= 0 || b <= 0) return undefined;
   const isRange = first.unit === null && second.unit === null && !bracket && b > a && b < a * 1.5;
   if (isRange) return figure({ value: { low: a, high: b }, unit: null });
   const sameKind = (first.unit === "in" || first.unit === "cm") === (second.unit === "in" || second.unit === "cm");

@@ -98,6 +98,15 @@ function gridHeader(row: Row): HeaderRow | null {
     } else if (!label) label = cell.text.replace(/\n/g, " ");
     front++;
   }
+  // Other headed columns in front, such as "How to measure".
+  if (!hasSizeWord && front > 0)
+    while (
+      front < 4 &&
+      filled.length - front > 2 &&
+      !isSizeCell(filled[front]!.cell.text) &&
+      /\p{L}{3}/u.test(filled[front]!.cell.text)
+    )
+      front++;
   let rest = filled.slice(front);
   for (const { cell, index } of rest) if (roleOf(cell.text)) roles.set(index, roleOf(cell.text)!);
   rest = rest.filter(({ cell, index }) => !roles.has(index) && unitAlone(cell.text) === null);

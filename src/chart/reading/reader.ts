@@ -237,6 +237,7 @@ function isPlaceLabel(head: HeaderRow, state: State): boolean {
 function isSizesHere(rows: readonly Row[], at: number, head: HeaderRow, state: State): boolean {
   const { header } = state;
   if (header) {
+    if (head.cells.every((cell, index) => cell.text === header.sizes[index])) return true;
     const isSame = isAlsoPlace(header.label) && header.used && !rows[at - 1]?.text;
     return isSame && head.cells.some((cell) => !header.sizes.includes(cell.text));
   }

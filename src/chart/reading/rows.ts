@@ -1,6 +1,7 @@
 /** A row against its header: the label, and one cell under each size, or how many there are instead. */
 import { cellOf, endOf, type Cell, type Row } from "./cell";
 import { readFigure } from "./figures";
+import { readPlace } from "../places";
 import type { Header, Role } from "./header";
 import { looseCount, looseRow } from "./loose";
 
@@ -169,7 +170,10 @@ function fitApart(row: Row, count: number, isFabric: boolean, isWidth: IsWidth):
   const isOther = before && isValueText(before.text) && !(isFabric && isWidth(before.text, values[0]!.text));
   if (isOther || (isFabric && count > 1 && isWidth(values[0]!.text, values[1]!.text))) return null;
   const trailing = joinLabel(cells.slice(end));
-  return { ok: true, label: joinLabel(front), values, trailing, doubt: null, single: false };
+  // A column of prose beside the chart: only the cell next to the figures is the label.
+  const isBeside = before !== undefined && front.length > 1 && !isFabric && readPlace(before.text, null) !== null;
+  const label = isBeside && readPlace(joinLabel(front), null) === null ? before.text : joinLabel(front);
+  return { ok: true, label, values, trailing, doubt: null, single: false };
 }
 
 /**

@@ -29,7 +29,7 @@ const ONE = [
   /newborn|preemie|one ?size|einheitsgröße|taille unique|talla única|taglia unica|petit|moyen|grande?|klein|mittel|groß|pequeño|mediano|piccolo|medio/iy,
   /(?:\d{1,2} ?X{1,2}[SL]?|X{0,5}[SL]|X{1,2}|[MPTU]|PP|G{1,3}|X{1,2}G|T{1,2}G|TP|EG|P[SML]|X?LT|NB|OS)(?![A-Z\d])/y,
   /\d{1,3}(?:[.,]\d)?(?:[½¼¾]| 1\/2| [13]\/4)?(?:[A-Z]{1,3}(?![A-Za-z]))?/y,
-  /(?:\d{1,3}[A-Z]{0,3}|X{0,5}[SL]|M)(?: ?[-–/] ?| to | bis )(?:\d{1,3}[A-Z]{0,3}|X{0,5}[SL]|M)(?![A-Za-z\d])/y,
+  /(?:\d{1,3}[A-Z]{0,3}|X{0,5}[SL]|M)(?: ?[-–] ?|\/| to | bis )(?:\d{1,3}[A-Z]{0,3}|X{0,5}[SL]|M)(?![A-Za-z\d])/y,
 ];
 const AGE = /\d{1,2}(?: ?[-–/] ?\d{1,2}| to \d{1,2}| bis \d{1,2})?( ?\p{L}{1,9})(?!\p{L})\.?/uy;
 const ATTACHED = / ?\([^()]{1,20}\)/y;
