@@ -96,3 +96,4 @@ export {
   type ProjectNotions,
 } from "./fabric/notions";
 export { layoutPicture, type LayoutPicture, type PicturePiece, type PictureZone } from "./fabric/layout/picture";
+export { cuttingPlan, type CuttingPlan, type PlannedCloth } from "./fabric/layout/cutting-plan";
