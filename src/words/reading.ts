@@ -46,6 +46,8 @@ export const doubts = {
     `"${label}" has no figure under ${list(sizes)}: seen from where the others stand.`,
   sizeRowCount: (found: number, wanted: number) =>
     `This second row of sizes has ${found} for ${wanted} sizes, so it was left out.`,
+  namelessSizes: () =>
+    "These figures without a label were taken as a second row of sizes. If they measure something, add the row.",
   sizesFromHeights: () => "No row of sizes was found: the heights were taken as the sizes.",
   notALength: (label: string) => `"${label}" is not a length, so this row was left out.`,
   unknownPart: (part: string) => `"${part}" was taken as the name of this part of the garment.`,

@@ -26,6 +26,23 @@ export function slipped(cells: Cells, slip: Slip, row: number, column: number): 
   return cells.map((other, index) => (index === row ? line : other));
 }
 
+export type WholeSlip = "label lost" | "size lost" | "size twice" | "two rows in one line";
+
+/** A table's text with a slip that isn't in a figure; null when the table is too small for it. */
+export function slippedWhole(table: Table, join: Join, numbers: Numbers, slip: WholeSlip, row: number): string | null {
+  const cells = cellsOf(table, numbers).map((line) => [...line]);
+  const [sizes, line, above] = [cells[0]!, cells[row]!, cells[row - 1]!];
+  if (slip === "label lost") line.shift();
+  if (slip === "size lost") sizes.splice(1, 1);
+  if (slip === "size twice") sizes.splice(1, 0, sizes[1]!);
+  if (slip === "two rows in one line") {
+    if (row < 2) return null;
+    above.push(...line);
+    cells.splice(row, 1);
+  }
+  return `${headingOf(table)}\n${join(cells)}`;
+}
+
 const sameRows = (table: ChartTable | undefined, wanted: Table): boolean =>
   table !== undefined && table.kind === wanted.kind && table.unit === wanted.unit && JSON.stringify(table.sizes) === JSON.stringify(wanted.sizes) &&
   JSON.stringify(table.rows.map((row) => row.values)) === JSON.stringify(wanted.rows.map((row) => row.values)); // prettier-ignore

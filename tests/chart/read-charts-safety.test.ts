@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { readCharts } from "../../src/chart/read-charts";
 import { fabricTable, measureTable } from "./arbitrary-charts";
 import { joins, written } from "./layouts";
-import { isSilent, slip } from "./mutations";
+import { isSilent, slip, slippedWhole } from "./mutations";
 
 /** Pieces of charts and of mischief, thrown together. */
 const piece = fc.oneof(
@@ -101,6 +101,26 @@ describe("readCharts on a chart with a slip", () => {
       { numRuns: 600 },
     );
   }); // prettier-ignore
+});
+
+describe("readCharts on a chart that lost more than a cell", () => {
+  it.each(["label lost", "size lost", "size twice", "two rows in one line"] as const)("never misses it: %s", (kind) => {
+    fc.assert(
+      fc.property(
+        fc.oneof(measureTable, fabricTable),
+        fc.constantFrom(...Object.keys(joins)),
+        fc.nat(),
+        (table, layout, row) => {
+          fc.pre(layout !== "onePerLine" && !(table.kind === "fabric" && ["colons", "dots"].includes(layout)));
+          const numbers = table.unit === "in" || table.unit === "yd" ? "spaced" : "decimal";
+          const text = slippedWhole(table, joins[layout]!, numbers, kind, 1 + (row % table.rows.length));
+          fc.pre(text !== null);
+          expect(isSilent(readCharts(text!), table), text!).toBe(false);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
 });
 
 describe("readCharts in time", () => {

@@ -121,7 +121,7 @@ function isOddEnd(index: number, steps: readonly number[], least: number): boole
   const own = index === 0 ? steps[0]! : steps.at(-1)!;
   const others = index === 0 ? steps.slice(1) : steps.slice(0, -1);
   const longest = Math.max(...others);
-  return longest > 0 && own > 2.6 * longest && own - longest > 3 * least;
+  return longest > 0 && own > 2 * longest && own - longest > 2 * least;
 }
 
 function checkRepeated(records: readonly MeasureRecord[], found: Doubts): void {

@@ -66,7 +66,8 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
   const { found } = state;
   const header = state.header!;
   const previous = state.previous?.sort === "fabric" && state.previous.header === header ? state.previous : null;
-  if (label === "" && !previous && state.widths === null) return null;
+  // Without a label: the row above in the other unit, when the row says its unit; else it has lost its label.
+  if (label === "" && state.widths === null && !isOtherNamed(fit, previous)) return null;
   if (fit.single && (isNotion(label) || isWidthText(fit.values[0]!.text))) return null;
   const said = labelOf(fit, label);
   const streams = streamsOf(fit.values, header, previous, null, found);
@@ -108,6 +109,15 @@ const isWidthText = (text: string): boolean => {
   const reading = readFigure(text);
   return reading.kind === "figure" && (reading.unit === "in" || reading.unit === "cm");
 };
+
+function isOtherNamed(fit: Fit, previous: FabricRecord | null): boolean {
+  const named = fit.values
+    .map((cell) => readFigure(cell.text))
+    .find((figure) => figure.kind === "figure" && figure.unit !== null);
+  const unit =
+    (named?.kind === "figure" ? named.unit : null) ?? unitAlone(fit.trailing) ?? unitAlone(fit.roles.get("unit") ?? "");
+  return unit !== null && previous?.unit !== unit;
+}
 
 /** What the row says of itself: by headed columns, else by its label. */
 function labelOf(fit: Fit, label: string): FabricLabel {

@@ -114,13 +114,18 @@ function quotedCell(line: string, from: number, separator: string): { text: stri
  */
 function csvLines(lines: readonly string[], separator: string): boolean[] {
   const counts = lines.map((line) => csvCount(line, separator));
-  return counts.map((count, index) => {
-    if (count < 2) return false;
-    if (count >= 4) return true;
+  const isSure = counts.map((count, index) => {
     const least = count === 2 ? 3 : 2;
-    return (counts[index - 1] ?? 0) >= least || (counts[index + 1] ?? 0) >= least;
+    return count >= 4 || (count >= 2 && [counts[index - 1], counts[index + 1]].some((near) => (near ?? 0) >= least));
   });
+  // Between sure lines everything with the separator is CSV, however odd.
+  return isSure.map(
+    (sure, index) =>
+      sure || ((isSure[index - 1] || isSure[index + 1]) === true && countOf(lines[index]!, separator) >= 3),
+  );
 }
+
+const countOf = (line: string, separator: string): number => line.split(separator).length;
 
 function csvCount(line: string, separator: string): number {
   if (!line.includes(separator) || line.includes("\t") || line.includes("|")) return 0;

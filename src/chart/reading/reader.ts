@@ -16,7 +16,6 @@ import type { Doubts, Reading } from "./record";
 import { fitRow, joinLabel, type Fit, type Misfit } from "./rows";
 import { readFigure } from "./figures";
 import { isAlsoPlace } from "./sizes";
-import { ratioOf } from "./streams";
 import { turnedChart } from "./turned";
 import { readWidths, type PrintedWidths } from "./widths";
 
@@ -131,7 +130,9 @@ function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, s
     isAdjacent(rows, at, header)
   )
     return addAlias(row, head, header, state);
-  if (head.label === "" && header?.used && fit?.ok && isOtherUnit(fit, row, state)) return false;
+  // Right below a row of figures, figures without a label have lost it: sizes stand apart from what is above them.
+  const isRow = head.cells.every((cell) => readFigure(cell.text).kind === "figure");
+  if (head.label === "" && header?.used && state.previous !== null && isRow) return false;
   if (isPlaceLabel(head, state)) return state.header ? false : heightsAsSizes(row, head, state);
   if (isAmbiguousHeader(head) && !isSizesHere(rows, at, head, state)) return false;
   if (
@@ -160,22 +161,11 @@ function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, s
   return true;
 }
 
-/** Figures without a label below a row: the same lengths in the other unit. */
-function isOtherUnit(fit: Fit, row: Row, state: State): boolean {
-  const { previous } = state;
-  if (previous?.sort !== "measure" || previous.header !== state.header) return false;
-  const values = fit.values.map((cell) => readFigure(cell.text));
-  const ratio = ratioOf(
-    previous.figures,
-    values.map((value) => (value.kind === "figure" ? value.value : null)),
-  );
-  return ratio !== null && ((ratio > 2.3 && ratio < 2.8) || (ratio > 0.36 && ratio < 0.43)) && row.cells.length > 0;
-}
-
 /** Whether a row that says nothing of sizes can still be one: no amounts of cloth, and no words but a heading's. */
 function mayHeadSizes(head: HeaderRow, header: Header | null): boolean {
   const isAmount = head.cells.some(
-    ({ text }) => /[.,]\d|[½¼¾]|\d\/\d/.test(text) && !(Number.parseInt(text, 10) >= 13 && !/[.,]\d/.test(text)),
+    ({ text }) =>
+      /[.,]\d|[½¼¾]|\d\/\d/.test(text) && !(header === null && Number.parseInt(text, 10) >= 13 && !/[.,]\d/.test(text)),
   );
   if (isAmount) return false;
   const { label } = head;
@@ -223,6 +213,7 @@ function addAlias(row: Row, head: HeaderRow, header: Header, state: State): bool
     labels.length === header.sizes.length
       ? labels
       : header.sizes.map((_, size) => labels[header.columns.findIndex((column) => column.size === size)]!);
+  if (head.label === "" && sizes.every((size) => /^\d/.test(size))) state.found.warn(row.line, doubts.namelessSizes());
   header.aliases = [...header.aliases, { label: head.label || "", sizes }];
   return true;
 }
@@ -311,19 +302,30 @@ function readFit(row: Row, fit: Fit, state: State): boolean {
  * it is named and the second is read.
  */
 function readTwoRuns(row: Row, fit: Fit, state: State): boolean {
-  const header = state.header!;
-  const count = header.columns.length;
+  const count = state.header!.columns.length;
   if (row.layout !== "spaced" || count < 2 || !/\d\D+\d/.test(fit.label)) return false;
-  const front: Row = { ...row, text: fit.label, cells: [cellOf(fit.label, row.line, row.cells[0]!.column)] };
-  const first = looseRow(front, count, isWidthFigure(state.kind === "fabric"));
-  const loose = looseCount(front, isWidthFigure(state.kind === "fabric"));
-  if (!first && loose.count < Math.max(2, count - 2)) return false;
-  const { label, trailing } = first ?? loose;
-  const second = trimMarks(trailing, ":.…·_=|/ ").replace(/^(?:ins?|inch(?:es)?|cms?|yds?|[m"″”])\b[.\s/|]*/i, "");
-  if (!first) state.found.error(row.line, doubts.count(label, loose.count, count), placeOf(label, state));
-  else readFit(row, { ...fit, label, values: first.values, trailing: unitOfRun(trailing) }, state);
-  readFit(row, { ...fit, label: first ? second : second || label }, state);
-  return true;
+  const isWidth = isWidthFigure(state.kind === "fabric");
+  const words = fit.label.split(" ").slice(0, 60);
+  for (let cut = words.length; cut > 2; cut--) {
+    if (!/[\d½¼¾⅛⅜⅝⅞"″”.]$|^(?:ins?|cm|yds?|m)$/i.test(words[cut - 1]!)) continue;
+    const front = words.slice(0, cut).join(" ");
+    const part: Row = { ...row, text: front, cells: [cellOf(front, row.line, row.cells[0]!.column)] };
+    const first = looseRow(part, count, isWidth);
+    const found = looseCount(part, isWidth);
+    if (!first && (found.count < Math.max(2, count - 1) || readViews(front).rest.split(/\d/).length <= 2)) continue;
+    const label = first?.label ?? found.label;
+    if (trimMarks(label, " -:") === "") continue;
+    const behind = `${first?.trailing ?? found.trailing} ${words.slice(cut).join(" ")}`;
+    const second = trimMarks(behind, ":.…·_=|/ ").replace(
+      /^(?:ins?|inch(?:es)?|cms?|yds?|[m"″”])(?!\p{L})[.\s/|]*/iu,
+      "",
+    );
+    if (first) readFit(row, { ...fit, label, values: first.values, trailing: unitOfRun(behind.trim()) }, state);
+    else state.found.error(row.line, doubts.count(label, found.count, count), placeOf(label, state));
+    readFit(row, { ...fit, label: first ? second : second || label }, state);
+    return true;
+  }
+  return false;
 }
 
 const unitOfRun = (trailing: string): string => trailing.split(/[\s/|]/)[0] ?? "";
