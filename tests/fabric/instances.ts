@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { CutPiece, Point } from "../../src/fabric/layout/types";
 
 /** Published cutting instances and our own seeded sets; each file names its source. */
@@ -21,7 +22,7 @@ interface GarmentInstance {
 }
 
 function read<Instance>(file: string): readonly Instance[] {
-  const text = readFileSync(new URL(`../figures/packing/${file}`, import.meta.url), "utf8");
+  const text = readFileSync(join(import.meta.dirname, "../figures/packing", file), "utf8");
   return (JSON.parse(text) as { instances: readonly Instance[] }).instances;
 }
 

@@ -1,4 +1,3 @@
-import { expect } from "vitest";
 import type { Cloth, CutPiece, Layout, Placement, Point } from "../../src/fabric/layout/types";
 
 const NEAR = 1e-6;
@@ -6,7 +5,7 @@ const NEAR = 1e-6;
 /**
  * Every rule that a layout must keep, checked from its placements alone: all pieces there, sizes as given, inside the
  * cloth, none on another with the gap kept, the grain kept, fold pieces on the fold, starts on the repeat, the length
- * right, and not under the bound.
+ * right, and not under the bound. Throws with what is broken.
  */
 export function checkLayout(layout: Layout, pieces: readonly CutPiece[], cloth: Cloth): void {
   const { length, placements, lowerBound } = layout;
@@ -14,47 +13,48 @@ export function checkLayout(layout: Layout, pieces: readonly CutPiece[], cloth: 
   const folded = cloth.layout === "folded";
   const gap = cloth.gap ?? 0;
   for (const piece of pieces) checkPiece(piece, placements, folded);
-  expect(placements.every(({ piece }) => pieces.some(({ name }) => name === piece))).toBe(true);
+  must(
+    placements.every(({ piece }) => pieces.some(({ name }) => name === piece)),
+    "lays only what was asked for",
+  );
   const foldedEnd = Math.max(
     0,
     ...placements.filter(({ layer }) => layer === "folded").map((one) => one.y + one.length),
   );
   for (const one of placements) {
     const width = one.layer === "folded" ? cloth.width / 2 : cloth.width;
-    expect(one.x, `${one.piece} left`).toBeGreaterThanOrEqual(-NEAR);
-    expect(one.x + one.width, `${one.piece} right`).toBeLessThanOrEqual(width + NEAR);
-    expect(one.y, `${one.piece} begins`).toBeGreaterThanOrEqual(-NEAR);
-    expect(one.y + one.length, `${one.piece} ends`).toBeLessThanOrEqual(length + NEAR);
-    if (one.onFold) expect(one.x, `${one.piece} on the fold`).toBe(0);
-    if (cloth.repeat) {
-      const repeats = one.y / cloth.repeat;
-      expect(Math.abs(repeats - Math.round(repeats)) * cloth.repeat, `${one.piece} on a repeat`).toBeLessThanOrEqual(
-        1e-3,
-      );
-    }
-    if (!folded) expect(one.layer).toBe("single");
-    else if (one.layer === "single") expect(one.y).toBeGreaterThanOrEqual(foldedEnd - NEAR);
+    must(one.x >= -NEAR && one.x + one.width <= width + NEAR, `${one.piece} lies inside the width`);
+    must(one.y >= -NEAR && one.y + one.length <= length + NEAR, `${one.piece} lies inside the length`);
+    must(!one.onFold || one.x === 0, `${one.piece} lies on the fold`);
+    const repeats = cloth.repeat ? one.y / cloth.repeat : 0;
+    must(Math.abs(repeats - Math.round(repeats)) * (cloth.repeat ?? 0) <= 1e-3, `${one.piece} starts on a repeat`);
+    must(folded || one.layer === "single", `${one.piece} lies on one layer`);
+    must(!folded || one.layer === "folded" || one.y >= foldedEnd - NEAR, `${one.piece} lies after the folded end`);
   }
   for (const [i, one] of placements.entries())
     for (const other of placements.slice(i + 1))
-      if (one.layer === other.layer && overlap(one, other, gap)) throw new Error(`${one.piece} lies on ${other.piece}`);
+      must(one.layer !== other.layer || !overlap(one, other, gap), `${one.piece} lies clear of ${other.piece}`);
   const end = Math.max(0, ...placements.map((one) => one.y + one.length));
-  expect(length).toBeCloseTo(end, 2);
-  expect(length).toBeGreaterThanOrEqual(lowerBound - NEAR);
+  must(Math.abs(length - end) <= 5e-3, `the length ${length} is where the last piece ends, ${end}`);
+  must(length >= lowerBound - NEAR, `the length ${length} is not under the bound ${lowerBound}`);
+}
+
+function must(holds: boolean, what: string): void {
+  if (!holds) throw new Error(`Not so: ${what}`);
 }
 
 function checkPiece(piece: CutPiece, placements: readonly Placement[], folded: boolean): void {
   const mine = placements.filter((one) => one.piece === piece.name);
   const layers = mine.reduce((sum, { layer, onFold }) => sum + (layer === "folded" && !onFold ? 2 : 1), 0);
   // An odd one may lie folded, its second layer left over.
-  const folds = piece.onFold || layers === piece.count ? piece.count : piece.count + (piece.count % 2);
-  expect(layers, `layers of ${piece.name}`).toBe(folds);
+  const all = piece.onFold || layers === piece.count ? piece.count : piece.count + (piece.count % 2);
+  must(layers === all, `${piece.name} is cut ${piece.count} times, not ${layers}`);
   for (const one of mine) {
     const across = piece.onFold && one.layer === "single" ? 2 * piece.width : piece.width;
-    expect([one.width, one.length]).toEqual(one.turned ? [piece.length, across] : [across, piece.length]);
-    if (one.turned) expect(piece.mayTurn, `${piece.name} turned`).toBe(true);
-    expect(one.onFold).toBe(Boolean(piece.onFold) && folded);
-    if (one.onFold) expect(one.turned).toBe(false);
+    const [width, length] = one.turned ? [piece.length, across] : [across, piece.length];
+    must(one.width === width && one.length === length, `${piece.name} keeps its size`);
+    must(!one.turned || (piece.mayTurn === true && !one.onFold), `${piece.name} keeps its grain`);
+    must(one.onFold === (piece.onFold === true && folded), `${piece.name} lies on the fold or not, as it should`);
   }
 }
 
