@@ -109,7 +109,7 @@ async function openPage(browser: Browser, url: string): Promise<OpenPage> {
         ([name, of, target]) =>
           practice.book.Worksheets.GetItem(name as string).GetRange(of as string).Values[0]![0] === target,
         [sheet, cell, wanted] as const,
-        { timeout: 10_000, polling: 20 },
+        { timeout: 20_000, polling: 20 },
       );
       return Date.now() - start;
     },
