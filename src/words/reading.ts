@@ -57,7 +57,6 @@ export const doubts = {
   single: (size: string) => `One figure for both sizes: taken for ${size} too.`,
   dittoUnsure: () => "It isn't sure which figure these ditto marks repeat. Compare the cell with the pattern.",
   kindGuessed: (kind: string) => `No heading says that measurements begin here: taken as ${kind} measurements.`,
-  unreadRow: (text: string) => `"${text}" looks like a row of the chart, but can't be read, so it was left out.`,
   shortSize: (size: string, found: number, wanted: number) =>
     `Size ${size} has ${found} figures for ${wanted} columns, so it was left out. Compare it with the pattern.`,
   converted: (from: string, to: string) => `These amounts are printed in ${from} and were turned into ${to}.`,

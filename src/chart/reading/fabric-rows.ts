@@ -1,16 +1,15 @@
 /** Rows of fabric amounts. */
-import { convert, clean, plainText, type LengthUnit } from "../../length";
+import { convert, clean, type LengthUnit } from "../../length";
 import { doubts } from "../../words/reading";
 import type { Figure, Nap } from "../model";
-import { readPlace } from "../places";
 import { plainWords } from "../vocabulary/words";
 import type { Cell, Row } from "./cell";
-import { isNotion, readFabricLabel, readViews, type FabricLabel } from "./fabric-label";
+import { isNotion, readFabricLabel, type FabricLabel } from "./fabric-label";
 import { highOf, middle, readFigure } from "./figures";
-import { kindOf, unitAlone, unitsIn, type Kind } from "./headings";
+import { unitAlone, unitsIn, type Kind } from "./headings";
 import type { Header } from "./header";
 import type { Doubts, FabricRecord, Reading } from "./record";
-import type { Fit, IsWidth } from "./rows";
+import type { Fit } from "./rows";
 import { agrees, nameBlocks, ratioOf, streamsOf, textOf, type Stream } from "./streams";
 import { isSameCloth, readWidths, type PrintedWidths } from "./widths";
 
@@ -28,36 +27,6 @@ export interface FabricState {
   readings: Reading[];
   found: Doubts;
 }
-
-/** Whether a figure in front of others is a fabric width: it has a unit that they lack, or is a width cloth is sold in. */
-export const isWidthFigure =
-  (isFabric: boolean): IsWidth =>
-  (text, next) => {
-    const plain = plainText(text).replace(/[*†‡]/g, "").trim();
-    const widths = isFabric ? readWidths(plain) : null;
-    if (!widths || /[^()[\]/\s:,;-]/.test(widths.rest)) return false;
-    const isWide = (widths.in ?? 18) >= 18 && (widths.cm ?? 45) >= 45;
-    const mark = /"|in\b|inch|cm/i;
-    if (mark.test(plain)) return isWide && (!mark.test(plainText(next)) || /m\b|yd/i.test(next));
-    if (/m\b/.test(plain) && /m\b/.test(next)) return false;
-    const figure = readFigure(next);
-    return isWide && (figure.kind === "same" || (figure.kind === "figure" && middle(figure.value) <= 20));
-  };
-
-/** A row that is about cloth although no heading says so: it begins with a width, or with a part of cloth and a width. */
-export function isFabricRow(row: Row, kind: Kind | null): boolean {
-  if (kind === "fabric") return true;
-  const text = plainText(row.text.slice(0, 80));
-  if (kindOf(text) === "fabric" && readWidths(text) !== null) return true;
-  const width = WIDTH_FIRST.exec(text);
-  // "80cm 83cm 87cm" is a row of girths without its label.
-  if (!width || /^\W*\d[\d./]*(?: \d\/\d)? ?(?:"|cm|in\b)/i.test(text.slice(width[0].length))) return false;
-  return readPlace(text.replace(/\d.*/, ""), null) === null;
-}
-
-/** A width, after a view or a part of cloth. */
-const WIDTH_FIRST =
-  /^(?:[A-L](?:, ?[A-L])*[ :]+)?(?:(?:view|dress|main|lining|contrast|interfacing|fabric)\b\D{1,20})?\d{2,3}(?: ?[/-] ?\d{2,3})? ?(?:"|cm|in\b)/i;
 
 const NAP_WORD: Readonly<Record<string, Nap>> = { with: "with", without: "without", either: "either" };
 
@@ -251,35 +220,3 @@ function compare(previous: FabricRecord, record: FabricRecord, found: Doubts): v
     });
   });
 } // prettier-ignore
-
-const AMOUNT =
-  /(?<![\d/.,])(\d{1,2} \d{1,2}\/\d{1,2}|\d{1,2}\/\d{1,2}|\d{1,2}(?:[.,]\d{1,3})?) ?(yds?\b|yards?\b|m\b|metres?\b|meters?\b|mtrs?\b|mètres?\b|metros?\b|metri\b|metrów\b)/gi;
-
-/** "Interfacing A, B - 7/8 yd of 20\" to 25\" fusible": one amount for all sizes, in a sentence. */
-export function fabricSentence(row: Row, text: string, state: FabricState): Reading[] | null {
-  if (text.length > 160 || (isNotion(text) && !/interfacing|lining|fabric|stoff/i.test(text))) return null;
-  const plain = plainText(text);
-  const amounts = [...plain.matchAll(AMOUNT)];
-  const isPair = amounts.length === 2 && amounts[0]![2]!.toLowerCase()[0] !== amounts[1]![2]!.toLowerCase()[0];
-  if (amounts.length !== 1 && !isPair) return null;
-  const rest = amounts.reduce((left, match) => left.replace(match[0], " "), plain);
-  if (/\bsizes? ?\d|\bgr\. ?\d|taille ?\d/i.test(rest)) return null;
-  const said = readFabricLabel(rest);
-  const isCloth = (said.part !== null && said.partKnown) || said.widths !== null;
-  if (!isCloth || (state.kind !== "fabric" && !(said.part !== null && said.partKnown))) return null;
-  const header = state.header!;
-  const { views } = said.views ? said : readViews(rest);
-  const from = state.previous?.sort === "fabric" ? state.previous : null;
-  if (views) state.views = views;
-  if (views && views !== "all") views.forEach((view) => state.viewsNamed.add(view));
-  return amounts.map((match): FabricRecord => {
-    const unit: LengthUnit = /^y/i.test(match[2]!) ? "yd" : "m";
-    const reading = readFigure(match[1]!);
-    const value = reading.kind === "figure" ? highOf(reading.value) : null;
-    return {
-      sort: "fabric", header, label: text.slice(0, 120), line: row.line, views: views ?? state.views ?? from?.views ?? [""],
-      part: said.part ?? state.part ?? "main", widths: said.widths ?? state.widths, nap: said.nap, unit,
-      figures: header.sizes.map(() => value), cells: header.sizes.map(() => row.cells[0]!),
-    };
-  }); // prettier-ignore
-}

@@ -7,12 +7,19 @@ const BOX_LINES = /[│┃║¦]/g;
 /** Lines that only draw: "|---|:--:|", "+----+", "=====". */
 const RULE = /^[\s|+:=_*~\u2500-\u257F-]{3,}$/;
 
+/** Marks of a list; a dash only where several lines have one, and words behind it. */
+const BULLET = /^\s{0,20}[-–*•·▪◦‣] (?=\p{L})/u;
+const ROUND_BULLET = /^\s{0,20}[•·▪◦‣] ?(?=\p{L})/u;
+
 /**
  * Each line of a text as a row; blank lines are rows without text, lines that only draw are left out.
  */
 export function textRows(text: string): Row[] {
   const lines = text.replace(/\r\n?|[\u2028\u2029\v\f]/g, "\n").split("\n");
-  const plain = lines.map(plainLine);
+  const bullets = lines.filter((line) => BULLET.test(line)).length;
+  const plain = lines.map((line) =>
+    plainLine(line.replace(bullets > 1 ? BULLET : ROUND_BULLET, (mark) => " ".repeat(mark.length))),
+  );
   const commas = csvLines(plain, ",");
   const semicolons = csvLines(plain, ";");
   const rows: Row[] = [];

@@ -16,7 +16,6 @@ import { agrees, nameBlocks, ratioOf, streamsOf, textOf, tidy, type Stream } fro
 
 export interface MeasureState {
   kind: Kind | null;
-  kindSaid: boolean;
   measureKind: "body" | "finished" | null;
   unit: LengthUnit | null;
   header: Header | null;

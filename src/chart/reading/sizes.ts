@@ -14,7 +14,9 @@ const SYSTEM_WORDS = wordSet(
   british english nl be pl br age ages alter edad eta leeftijd wiek idade age(s) years year months monate jahre ans mois
   anos meses anni mesi numeric alpha letter pattern misses miss womens women ladies mens men boys girls kids children
   childrens child toddler toddlers baby babies damen herren kinder femme homme enfant mujer hombre donna uomo dames heren
-  junior juniors petite plus teen equivalent ca normal kurz`,
+  junior juniors petite plus teen equivalent ca normal kurz francaise allemande italienne anglaise americaine espagnole europeenne britannique
+  deutsche franzosische italienische englische amerikanische europaische francesa alemana italiana inglesa americana europea
+  francese tedesca inglese duitse franse engelse niemiecki francuski wloski angielski`,
 );
 const GLUE = wordSet(
   "and or the in no numbers number by pattern your or und des s in cm inches inch chart table code codes",

@@ -3,12 +3,14 @@ import { readPlace } from "../places";
 import { plainWords } from "../vocabulary/words";
 import { cellOf, type Cell, type Row } from "./cell";
 import { readFigure } from "./figures";
-import { isSystemWord, isSizeLabel, isSizeWord } from "./sizes";
+import { isSizeLabel, isSizeWord } from "./sizes";
 import { kindOf, readHeading, unitAlone } from "./headings";
-import { roleOf, sizeOf } from "./header";
+import { sizeOf } from "./header";
 import { looseCount, looseRow } from "./loose";
+import { isFigure, isNamesRow, isWidthName, padded, trimmed, trimmedTo } from "./turned-names";
 import { readWidths } from "./widths";
 import type { Doubts } from "./record";
+import { sizeSentences } from "./size-sentences";
 import { doubts } from "../../words/reading";
 
 export interface Turned {
@@ -78,6 +80,8 @@ interface Spread {
 function spreadRows(rows: readonly Row[], at: number): Spread | null {
   const first = rows[at]!;
   if (first.cells.length === 0) return null;
+  const sentences = sizeSentences(rows, at);
+  if (sentences) return { head: [sentences.head], body: sentences.body, next: sentences.next };
   if (first.layout === "spaced") return spacedSpread(rows, at);
   let names = at;
   while (names < at + 3 && rows[names]?.layout === "grid" && isTopRow(rows[names]!) && !isNamesRow(rows[names]!.cells))
@@ -103,38 +107,6 @@ function spreadRows(rows: readonly Row[], at: number): Spread | null {
   let next = start;
   for (; next < rows.length && isSizeRow(rows[next]!); next++) body.push(trimmedTo(rows[next]!.cells, width));
   return body.length > 0 ? { head: order, body, next } : null;
-}
-
-const trimmed = (cells: readonly Cell[]): readonly Cell[] => {
-  let end = cells.length;
-  while (end > 0 && cells[end - 1]!.text === "") end--;
-  return cells.slice(0, end);
-};
-/** Blank cells beyond the last heading are nothing; a figure there is one too many. */
-const trimmedTo = (cells: readonly Cell[], width: number): Cell[] =>
-  cells.slice(width).every((cell) => cell.text === "") ? cells.slice(0, width) : [...cells];
-const padded = (cells: readonly Cell[], width: number): Cell[] =>
-  Array.from({ length: width }, (_, index) => cells[index] ?? cellOf("", cells[0]?.line ?? 1, index + 1));
-
-const isFigure = (text: string): boolean => readFigure(text).kind === "figure";
-/** A heading of a column: a place, or a fabric width. */
-const isName = (text: string): boolean =>
-  text !== "" &&
-  !isFigure(text) &&
-  (readPlace(text, null) !== null || (readWidths(text) !== null && /[a-z]/i.test(text.replace(/cm|in/g, ""))));
-const isWidthName = (text: string): boolean => /\d ?(?:["″”]|cm|in\b)/i.test(text) && readWidths(text) !== null;
-
-/** "Size | Bust | Waist": places across, and no place in front. */
-function isNamesRow(cells: readonly Cell[]): boolean {
-  const [corner, ...others] = trimmed(cells);
-  if (!corner || others.length === 0) return false;
-  const isCorner =
-    corner.text === "" || isSizeWord(corner.text) || isSystemWord(corner.text) || roleOf(corner.text) === null;
-  if (!isCorner || (isName(corner.text) && !isSizeWord(corner.text))) return false;
-  const names = others.filter((cell) => isName(cell.text) || isWidthName(cell.text)).length;
-  const systems = others.filter((cell) => isSizeWord(cell.text) || isSystemWord(cell.text)).length;
-  const bare = others.filter((cell) => /^[\d.,\s½¼¾/-]*$/.test(cell.text) && cell.text !== "").length;
-  return names > 0 && bare === 0 && (names + systems) * 2 >= others.filter((cell) => cell.text !== "").length;
 }
 
 /** A row above the places: headings that span columns. */

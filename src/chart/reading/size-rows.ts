@@ -1,0 +1,179 @@
+/** Which rows are rows of sizes, and which only look like one. */
+import { doubts } from "../../words/reading";
+import { readPlace } from "../places";
+import { plainWords } from "../vocabulary/words";
+import { isBlankRow, type Row } from "./cell";
+import { readFabricLabel } from "./fabric-label";
+import { isWidthFigure } from "./cloth-row";
+import { readFit, fitHere } from "./figure-rows";
+import { readFigure } from "./figures";
+import { isAmbiguousHeader, makeHeader, readHeaderRow, roleOf, type Header, type HeaderRow } from "./header";
+import { startKind, readViewHeading } from "./heading-rows";
+import { kindOf, readHeading, unitAlone } from "./headings";
+import { joinedRows } from "./joined";
+import { fitRow, type Fit, type Misfit } from "./rows";
+import { isAlsoPlace } from "./sizes";
+import type { State } from "./state";
+
+/** A row of sizes: the header of what follows, or a second system of the one above. */
+export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | null, state: State): boolean {
+  const row = rows[at]!;
+  const head = readHeaderRow(row);
+  if (!head) return false;
+  const { header } = state;
+  if (head.certainty === "open" && !mayHeadSizes(head, header)) return false;
+  const isFresh = header !== null && !header.used;
+  if (fit?.ok && head.certainty === "open" && readPlace(fit.label, null) !== null)
+    return heightsAsSizes(row, head, state);
+  if (isFresh && head.certainty !== "open" && at > 0) return addAlias(row, head, header, state);
+  if (
+    isFresh &&
+    head.certainty === "open" &&
+    head.label === "" &&
+    head.cells.length === header.columns.length &&
+    isAdjacent(rows, at, header)
+  )
+    return addAlias(row, head, header, state);
+  // Right below a row of figures, figures without a label have lost it: sizes stand apart from what is above them.
+  const isRow = head.cells.every((cell) => readFigure(cell.text).kind === "figure");
+  if (head.label === "" && header?.used && state.previous !== null && isRow) return false;
+  if (isPlaceLabel(head, state)) return state.header ? false : heightsAsSizes(row, head, state);
+  if (isAmbiguousHeader(head) && !isSizesHere(rows, at, head, state)) return false;
+  if (
+    head.certainty === "system" &&
+    header &&
+    head.cells.length === header.columns.length &&
+    !startsTable(rows, at, head, state)
+  )
+    return addAlias(row, head, header, state);
+  const candidate = makeHeader(head, row, state.columnUnits);
+  if (head.certainty !== "certain" || head.cells.length === 1) {
+    if (header && fit?.ok && fit.label !== "" && kindOf(head.label) === null) return false;
+    if (head.cells.length < 2 && head.certainty === "open") return false;
+    if (!nextFits(rows, at, candidate, state)) return false;
+  } else if (header && !nextFits(rows, at, candidate, state) && nextFits(rows, at, header, state)) return false;
+  if (head.certainty === "open" || kindOf(head.label) !== null) {
+    const heading = readHeading(head.label);
+    // Our own sheets write "Measurement" over the labels of both kinds.
+    const saysNothing = state.kind !== null && roleOf(head.label) === "measurement";
+    if (heading && !saysNothing) {
+      startKind(heading.kind, heading.unit, state);
+      if (heading.kind === "fabric") readViewHeading(head.label, state);
+    }
+  }
+  takeHeader(candidate, state);
+  return true;
+}
+
+/** Whether a row that says nothing of sizes can still be one: no amounts of cloth, and no words but a heading's. */
+function mayHeadSizes(head: HeaderRow, header: Header | null): boolean {
+  const isAmount = head.cells.some(
+    ({ text }) =>
+      /[.,]\d|[½¼¾]|\d\/\d/.test(text) && !(header === null && Number.parseInt(text, 10) >= 13 && !/[.,]\d/.test(text)),
+  );
+  if (isAmount) return false;
+  const { label } = head;
+  if (label === "" || kindOf(label) !== null || unitAlone(label) !== null || roleOf(label) !== null) return true;
+  const { widths, nap, views, part, partKnown } = readFabricLabel(label);
+  if (widths || nap || views || (part !== null && partKnown)) return false;
+  return header === null || !/\d/.test(label);
+}
+
+function takeHeader(header: Header, state: State): void {
+  const { found } = state;
+  state.header = header;
+  state.columnUnits = new Map();
+  const seen = new Set<string>();
+  header.sizes.forEach((size, index) => {
+    const key = size.toUpperCase().replace(/\s+/g, "");
+    if (seen.has(key)) {
+      const column = header.columns[index]?.cell.column;
+      found.warn(header.line, doubts.equalSizes(size), { size, ...(column === undefined ? {} : { column }) });
+    }
+    seen.add(key);
+  });
+}
+
+const isAdjacent = (rows: readonly Row[], at: number, header: Header): boolean => rows[at - 1]?.line === header.line;
+
+/** A second row of sizes for the columns above; when the first repeats itself (XS XS S S), this one is the pattern's. */
+function addAlias(row: Row, head: HeaderRow, header: Header, state: State): boolean {
+  const labels = head.cells.map((cell) => cell.text);
+  if (labels.length !== header.columns.length && labels.length !== header.sizes.length) {
+    if (head.certainty === "open") return false;
+    if (head.cells.length > 1) state.found.error(row.line, doubts.sizeRowCount(labels.length, header.sizes.length));
+    return head.cells.length > 1;
+  }
+  const isRepeated = new Set(header.columns.map((column) => column.cell.text)).size < header.columns.length;
+  if (isRepeated && labels.length === header.columns.length && new Set(labels).size === labels.length) {
+    const first = header.columns.map((column) => column.cell.text);
+    const better = makeHeader(head, row, state.columnUnits);
+    better.aliases = [{ label: header.label || "Size", sizes: first }];
+    takeHeader({ ...better, label: head.label }, state);
+    return true;
+  }
+  if (header.aliases.length >= 6) return true;
+  const sizes =
+    labels.length === header.sizes.length
+      ? labels
+      : header.sizes.map((_, size) => labels[header.columns.findIndex((column) => column.size === size)]!);
+  if (head.label === "" && sizes.every((size) => /^\d/.test(size))) state.found.warn(row.line, doubts.namelessSizes());
+  header.aliases = [...header.aliases, { label: head.label || "", sizes }];
+  return true;
+}
+
+/** Whether a row with a place's name is no row of sizes: "Bust 34 36" is not, "Taille" and "Größe" may be. */
+function isPlaceLabel(head: HeaderRow, state: State): boolean {
+  if (head.certainty !== "open" && !isAlsoPlace(head.label)) return false;
+  return !isAlsoPlace(head.label) && readPlace(head.label, state.measureKind) !== null;
+}
+
+/** "Taille" and "Größe" head sizes when no sizes were named, or when the table starts anew. */
+function isSizesHere(rows: readonly Row[], at: number, head: HeaderRow, state: State): boolean {
+  const { header } = state;
+  if (header) {
+    if (head.cells.every((cell, index) => cell.text === header.sizes[index])) return true;
+    const isSame = isAlsoPlace(header.label) && header.used && !rows[at - 1]?.text;
+    return isSame && head.cells.some((cell) => !header.sizes.includes(cell.text));
+  }
+  if (!/^taille$/i.test(head.label.trim())) return true;
+  // German and Dutch measure the waist by this word; in French it is the sizes.
+  const near = [...rows.slice(Math.max(0, at - 3), at), ...rows.slice(at + 1, at + 12)].map((row) =>
+    plainWords(row.text),
+  );
+  return !near.some((text) => /\b(?:huft\w*|oberweite|brustumfang|heup\w*|bovenwijdte)\b/.test(text));
+}
+
+/** A children's chart without sizes, by height: the heights are the sizes. */
+function heightsAsSizes(row: Row, head: HeaderRow, state: State): boolean {
+  if (state.header || head.cells.length < 2 || readPlace(head.label, null) !== "height") return false;
+  const header = { ...makeHeader(head, row, new Map()), fromHeights: true };
+  takeHeader(header, state);
+  state.found.warn(row.line, doubts.sizesFromHeights(), { place: "height" });
+  const fit = fitHere(row, state);
+  if (fit.ok) readFit(row, fit, state);
+  return true;
+}
+
+/** Whether the next row with figures fits a header. */
+function nextFits(rows: readonly Row[], at: number, header: Header, state: State): boolean {
+  let tried = 0;
+  for (let next = at + 1; next < Math.min(rows.length, at + 25) && tried < 6; next++) {
+    const row = rows[next]!;
+    if (isBlankRow(row) || !/[\d½¼¾⅛⅜⅝⅞]/.test(row.text)) continue;
+    tried++;
+    const fit = fitRow(row, header, state.kind === "fabric", isWidthFigure(state.kind === "fabric"));
+    if (fit.ok && !fit.single && (header.columns.length > 1 || fit.label !== "")) return true;
+    const head = readHeaderRow(row);
+    if (head && head.cells.length === header.columns.length) continue;
+    const joined = joinedRows(rows, next, header, (other) => fitRow(other, header, false, isWidthFigure(false)));
+    if (joined) return true;
+    if (!fit.ok && fit.count > 0 && tried >= 3) return false;
+  }
+  return false;
+}
+
+/** A row such as "EU 36 38 40" starts a table when rows of measurements follow it before any other. */
+function startsTable(rows: readonly Row[], at: number, head: HeaderRow, state: State): boolean {
+  return !rows[at - 1]?.text && nextFits(rows, at, makeHeader(head, rows[at]!, new Map()), state);
+}

@@ -1,0 +1,39 @@
+/** Rows of places that head columns: "Size | Bust | Waist". */
+import { readPlace } from "../places";
+import { cellOf, type Cell } from "./cell";
+import { readFigure } from "./figures";
+import { roleOf } from "./header";
+import { isSizeWord, isSystemWord } from "./sizes";
+import { readWidths } from "./widths";
+
+export const trimmed = (cells: readonly Cell[]): readonly Cell[] => {
+  let end = cells.length;
+  while (end > 0 && cells[end - 1]!.text === "") end--;
+  return cells.slice(0, end);
+};
+/** Blank cells beyond the last heading are nothing; a figure there is one too many. */
+export const trimmedTo = (cells: readonly Cell[], width: number): Cell[] =>
+  cells.slice(width).every((cell) => cell.text === "") ? cells.slice(0, width) : [...cells];
+export const padded = (cells: readonly Cell[], width: number): Cell[] =>
+  Array.from({ length: width }, (_, index) => cells[index] ?? cellOf("", cells[0]?.line ?? 1, index + 1));
+
+export const isFigure = (text: string): boolean => readFigure(text).kind === "figure";
+/** A heading of a column: a place, or a fabric width. */
+const isName = (text: string): boolean =>
+  text.length > 1 &&
+  !isFigure(text) &&
+  (readPlace(text, null) !== null || (readWidths(text) !== null && /[a-z]/i.test(text.replace(/cm|in/g, ""))));
+export const isWidthName = (text: string): boolean => /\d ?(?:["″”]|cm|in\b)/i.test(text) && readWidths(text) !== null;
+
+/** "Size | Bust | Waist": places across, and no place in front. */
+export function isNamesRow(cells: readonly Cell[]): boolean {
+  const [corner, ...others] = trimmed(cells);
+  if (!corner || others.length === 0) return false;
+  const isCorner =
+    corner.text === "" || isSizeWord(corner.text) || isSystemWord(corner.text) || roleOf(corner.text) === null;
+  if (!isCorner || (isName(corner.text) && !isSizeWord(corner.text))) return false;
+  const names = others.filter((cell) => isName(cell.text) || isWidthName(cell.text)).length;
+  const systems = others.filter((cell) => isSizeWord(cell.text) || isSystemWord(cell.text)).length;
+  const bare = others.filter((cell) => /^[\d.,\s½¼¾/-]*$/.test(cell.text) && cell.text !== "").length;
+  return names > 0 && bare === 0 && (names + systems) * 2 >= others.filter((cell) => cell.text !== "").length;
+}
