@@ -50,7 +50,7 @@ export interface Reply {
 const ACTION = { instantiate: 1, query: 2, method: 3, setProperty: 4, trace: 5, queryAsJson: 7 } as const;
 const PATH = { global: 1, new: 2, method: 3, property: 4, indexer: 5, reference: 6 } as const;
 /** Members whose answer depends on calculated values although nothing is loaded. */
-const READS_VALUES = /^Get(?:UsedRange|SurroundingRegion|Spill)/;
+const READS_VALUES = /^(?:Get(?:UsedRange|SurroundingRegion|Spill)|CopyFrom$)/;
 
 const pascal = (name: string) => (name.startsWith("_") ? name : name.charAt(0).toUpperCase() + name.slice(1));
 

@@ -9,7 +9,8 @@ const HOUSEKEEPING = /^_ValidateArraySize$/;
 
 export function callMember(target: Any, name: string, args: readonly unknown[]): Any {
   if (target === NULL_OBJECT) return NULL_OBJECT;
-  if (typeof target[name] === "function") return target[name](...args);
+  // The client sends null for what was left out.
+  if (typeof target[name] === "function") return target[name](...args.map((argument) => argument ?? undefined));
   return HOUSEKEEPING.test(name) ? null : fail("ApiNotFound", `${target.constructor.name}.${name}()`);
 }
 

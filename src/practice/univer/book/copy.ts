@@ -38,14 +38,32 @@ function copyContents(target: Range, from: Range, valuesOnly: boolean, skipBlank
   target.Formulas = grid;
 }
 
+/** By a mutation that says where it comes from: otherwise Univer takes the formula of a cell that gets only a style. */
 function copyFormats(target: Range, from: Range): void {
+  target.writable();
+  const { book, Id } = target.sheet;
   const source = from.onSheet()?.getCellDatas() ?? [];
-  const styles: Record<number, Record<number, { s: never }>> = {};
+  const before = target.onSheet()?.getCellDatas() ?? [];
+  const styles = (style: (row: number, column: number) => unknown) => ({
+    id: "sheet.mutation.set-range-values",
+    params: {
+      unitId: book.fbook.getId(),
+      subUnitId: Id,
+      cellValue: stylesOf(target, style),
+      trigger: "sheet.command.set-style",
+    },
+  });
+  book.mutate(
+    styles((r, c) => source[from.rows === 1 ? 0 : r]?.[from.columns === 1 ? 0 : c]?.s),
+    styles((r, c) => before[r]?.[c]?.s),
+  );
+}
+
+function stylesOf(target: Range, style: (row: number, column: number) => unknown) {
+  const cells: Record<number, Record<number, { s: unknown }>> = {};
   for (let r = 0; r < target.rows; r++) {
-    for (let c = 0; c < target.columns; c++) {
-      const style = source[from.rows === 1 ? 0 : r]?.[from.columns === 1 ? 0 : c]?.s ?? null;
-      (styles[target.row + r] ??= {})[target.column + c] = { s: style as never };
-    }
+    const line: Record<number, { s: unknown }> = (cells[target.row + r] = {});
+    for (let c = 0; c < target.columns; c++) line[target.column + c] = { s: style(r, c) ?? null };
   }
-  target.writable().setValues(styles);
+  return cells;
 }

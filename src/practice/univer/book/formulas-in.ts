@@ -19,7 +19,8 @@ export const finder =
 
 export function watchFormulas(book: UniverBook): void {
   book.api.onBeforeCommandExecute((command) => {
-    if (command.id !== "sheet.mutation.set-range-values") return;
+    // What is taken back or done again has been put right before.
+    if (book.undoing.now || command.id !== "sheet.mutation.set-range-values") return;
     const { unitId, subUnitId, cellValue } = command.params as Written;
     if (unitId !== book.fbook.getId() || subUnitId === undefined) return;
     for (const [row, line] of Object.entries(cellValue ?? {})) {

@@ -13,19 +13,15 @@ import { stopSpillsAtTables } from "../spill-guard";
 import { Application } from "./application";
 import { CommentCollection } from "./comments";
 import { watchFormulas } from "./formulas-in";
+import { watchHeadings } from "./headings";
 import { Metadata } from "./metadata";
 import { NamedItemCollection } from "./names";
 import type { Range } from "./range";
 import { SettingCollection } from "./settings";
 import { TableCollection } from "./tables";
 import { WorksheetCollection } from "./worksheets";
+import { Undoing } from "./undoing";
 import type { Worksheet } from "./worksheet";
-
-interface Written {
-  readonly unitId: string;
-  readonly subUnitId: string;
-  readonly cellValue?: Record<number, unknown>;
-}
 
 const SET_VALUES = "sheet.mutation.set-range-values";
 
@@ -38,6 +34,7 @@ export class UniverBook extends HostObject {
   readonly api: FUniver;
   readonly formulaData: FormulaDataModel;
   readonly calculation: Calculation;
+  readonly undoing: Undoing;
   readonly #undo: IUndoRedoService;
   readonly #metadata: Metadata;
   readonly #handles: UniverHandles;
@@ -54,13 +51,12 @@ export class UniverBook extends HostObject {
     this.api = api;
     this.formulaData = injector.get(engine.FormulaDataModel);
     this.calculation = new Calculation(handles);
+    this.undoing = new Undoing({ api });
     this.#metadata = new Metadata(handles, fbook);
     repair(handles);
     stopSpillsAtTables(handles, this);
     watchFormulas(this);
-    api.onCommandExecuted((command, options) => {
-      if (command.id === SET_VALUES && !options?.onlyLocal) this.#headingsMayHaveChanged(command.params as Written);
-    });
+    watchHeadings(this);
   }
 
   get Name() {
@@ -221,11 +217,5 @@ export class UniverBook extends HostObject {
       read: () => this.metadata("documentSettings"),
       write: (all) => this.run(...this.#metadata.command("documentSettings", all)),
     };
-  }
-  #headingsMayHaveChanged({ unitId, subUnitId, cellValue }: Written): void {
-    if (unitId !== this.fbook.getId()) return;
-    for (const table of this.Tables.all()) {
-      if (table.info.subUnitId === subUnitId && cellValue?.[table.info.range.startRow]) table.syncHeadings();
-    }
   }
 }
