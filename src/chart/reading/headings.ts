@@ -1,7 +1,7 @@
 /** Lines that say what follows: body, finished or fabric, in which unit, for which views. */
 import type { LengthUnit } from "../../length";
 import { readUnit } from "../../length";
-import { plainWords, trimMarks } from "../vocabulary/words";
+import { plainWords, trimMarks, remembered } from "../vocabulary/words";
 
 export type Kind = "body" | "finished" | "fabric";
 
@@ -22,7 +22,7 @@ export interface Heading {
 }
 
 /** The kind that words name; a line that names two kinds names none. */
-export function kindOf(text: string): Kind | null {
+export const kindOf: (text: string) => Kind | null = remembered((text) => {
   const words = plainWords(text);
   if (ADVICE.test(words)) return null;
   const fabric = FABRIC.test(words);
@@ -32,7 +32,7 @@ export function kindOf(text: string): Kind | null {
   if (finished || (fabric && body)) return null;
   if (fabric) return "fabric";
   return BODY.test(words) ? "body" : null;
-}
+});
 
 /**
  * A line as a heading: short, without a sentence's end, or beginning with words that only head a table. Null when it
@@ -91,11 +91,11 @@ const SPELLED: Readonly<Record<string, LengthUnit>> = {
 };
 
 /** Whether a text is nothing but a unit: "cm", "(inches)", "Ins." */
-export function unitAlone(text: string): LengthUnit | null {
+export const unitAlone: (text: string) => LengthUnit | null = remembered((text) => {
   const word = trimMarks(text, "()[].: ");
   const found = word && word !== "M" && !/\d/.test(word) ? readUnit(word) : undefined;
   return found && found.factor === undefined ? found.unit : null;
-}
+});
 
 /** Words of a men's, boys' or children's chart, where "Brustumfang" is the chest. */
 export function isChestChart(text: string): boolean {

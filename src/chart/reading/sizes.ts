@@ -1,5 +1,5 @@
 /** Size labels: what a pattern calls its columns. */
-import { plainWords, wordSet } from "../vocabulary/words";
+import { plainWords, wordSet, remembered } from "../vocabulary/words";
 import { isFormulaLike } from "./cell";
 
 /** Words that head a row or column of sizes. "Taille" and "Größe" are also places: see `isAlsoPlace`. */
@@ -104,10 +104,10 @@ export function areHeights(sizes: readonly string[]): boolean {
 }
 
 /** Whether a whole text is one size label. */
-export function isSizeLabel(text: string): boolean {
+export const isSizeLabel: (text: string) => boolean = remembered((text) => {
   const sizes = scanSizes(text.trim());
   return sizes !== null && sizes.length === 1;
-}
+});
 
 /** A size cell without a size word in it: "Size 8" is headed "8". Only where every column says it: see `withoutWord`. */
 const LEADING_WORD =
@@ -119,20 +119,20 @@ export function withoutWord(labels: readonly string[]): readonly string[] {
 }
 
 /** A label that heads sizes: "Size", "Größe (EU)", "US size", "Sizes:"; blank ones are not. */
-export function isSizeWord(label: string): boolean {
+export const isSizeWord: (text: string) => boolean = remembered((label) => {
   const words = plainWords(label).split(" ");
   if (words.length > 6 || words[0] === "") return false;
   return words.some((word) => SIZE_WORDS.has(word)) && words.every((word) => isSizeOrSystem(word) || GLUE.has(word));
-}
+});
 
 const isSizeOrSystem = (word: string): boolean => SIZE_WORDS.has(word) || SYSTEM_WORDS.has(word);
 
 /** A label that names a system of sizes or ages ("EU", "Age", "UK size"), of a second row of sizes. */
-export function isSystemWord(label: string): boolean {
+export const isSystemWord: (text: string) => boolean = remembered((label) => {
   const words = plainWords(label).split(" ");
   if (words.length > 6 || words[0] === "") return false;
   return words.some(isSizeOrSystem) && words.every((word) => isSizeOrSystem(word) || GLUE.has(word));
-}
+});
 
 /** "Taille" is French for size and for waist, German for waist; "Größe" is size and height. */
 export function isAlsoPlace(label: string): boolean {

@@ -9,16 +9,16 @@ const LETTERS: Readonly<Record<string, string>> = { ß: "ss", ł: "l", ø: "o", 
  *
  * @example plainWords("Back-waist LENGTH:") //=> "back waist length"
  */
-export function plainWords(text: string): string {
-  return text
+export const plainWords: (text: string) => string = remembered((text) =>
+  text
     .normalize("NFKD")
     .replace(/[\u0300-\u036F\u00AD\u200B-\u200F\u2060\uFEFF]/g, "")
     .replace(/([a-z])([A-Z][a-z])/g, "$1 $2")
     .toLowerCase()
     .replace(/[ßłøæœıđ]/g, (letter) => LETTERS[letter] ?? letter)
     .replace(/[^\p{L}\p{N}]+/gu, " ")
-    .trim();
-}
+    .trim(),
+);
 
 /** German letters written out: "hueftweite" as "huftweite". */
 export function spelledOut(words: string): string {
