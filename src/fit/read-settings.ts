@@ -55,10 +55,13 @@ export function readSettings(cells: Cells): Result<Settings> {
     if (row.value === "" && (row.setting !== "frame" || row.place === "")) continue;
     const where = whereOf(row, made.value);
     if (!where.ok) return where;
-    const unit = row.unit === "" ? answer(bare.value) : bodyUnit(row.unit, row);
+    // The shop's step is a length of cloth, so yards and metres belong beside it.
+    const cloth = row.setting === "step" ? readUnit(row.unit)?.unit : undefined;
+    const inCloth = cloth === "yd" || cloth === "m" ? cloth : undefined;
+    const unit = row.unit === "" || inCloth ? answer(bare.value) : bodyUnit(row.unit, row);
     if (!unit.ok) return unit;
     if (isOneOf(row.setting, LENGTHS)) {
-      const length = lengthOf(row, row.setting, unit.value);
+      const length = lengthOf(row, row.setting, unit.value, inCloth);
       if (!length.ok) return length;
       lengths.push({ setting: row.setting, ...where.value, ...length.value });
     } else if (isOneOf(row.setting, TERMS)) {
@@ -121,10 +124,15 @@ function whereOf(
   return answer({ garment, place: place.value, person: row.person === "" ? null : row.person.toLowerCase() });
 }
 
-function lengthOf(row: SettingText, setting: LengthSetting, unit: BodyUnit): Result<{ value: number; unit: BodyUnit }> {
+function lengthOf(
+  row: SettingText,
+  setting: LengthSetting,
+  unit: BodyUnit,
+  cloth?: "yd" | "m",
+): Result<{ value: number; unit: BodyUnit }> {
   const read = readLength(row.value);
   if (!read.ok) return badRow(row, "a length such as 2 1/2 or 6 cm");
-  const own = read.value.unit;
+  const own = read.value.unit ?? cloth ?? null;
   const value = own === null || own === "in" || own === "cm" ? read.value.value : convert(read.value.value, own, "cm");
   if (Math.abs(value) > 20_000) return refuse("excelDate", { text: row.value });
   if (value < 0 && !SIGNED.includes(setting)) return badRow(row, "a length that is not below zero");

@@ -16,8 +16,11 @@ export function garmentsOfRows(rows: readonly SettingText[]): Result<ReadonlyMap
     const known = garmentsByKey.get(garmentKey(word));
     return made.get(known?.key ?? garmentKey(word)) ?? known;
   };
-  for (const change of [like, governs]) {
-    for (const row of rows.filter(({ setting }) => setting === change.name)) {
+  for (const [name, change] of [
+    ["like", like],
+    ["governs", governs],
+  ] as const) {
+    for (const row of rows.filter(({ setting }) => setting === name)) {
       if (row.person !== "") return badRow(row, row.person, "no person: this setting holds for everybody");
       const problem = change(row, find, made);
       if (problem) return problem;

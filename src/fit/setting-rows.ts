@@ -53,7 +53,11 @@ export function settingRows(cells: Cells): Result<readonly SettingText[]> {
     if (isErrorCell(cell)) return errorCellProblem(cell);
   const garmentsThatFit = !columns.has("setting");
   const rows = plain.slice(top + 1).map((row, index): SettingText => {
-    const at = (name: keyof SettingText) => row[columns.get(name) ?? -1] ?? "";
+    const at = (name: keyof SettingText) => {
+      const text = row[columns.get(name) ?? -1] ?? "";
+      // A blank cell may arrive as 0, which no word is; a value of 0 counts where a setting stands beside it.
+      return name !== "value" && text === "0" ? "" : text;
+    };
     const setting = at("setting").toLowerCase().replace(/\s+/g, " ");
     return {
       at: index + 1,
@@ -68,7 +72,7 @@ export function settingRows(cells: Cells): Result<readonly SettingText[]> {
   return answer(
     rows.filter(
       ({ setting, garment, place, value }) =>
-        (garmentsThatFit ? garment + place + value : setting + garment + place + value) !== "",
+        (garmentsThatFit ? garment + place : setting + garment + place) !== "" || !["", "0"].includes(value),
     ),
   );
 }
