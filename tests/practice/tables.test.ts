@@ -125,9 +125,8 @@ describe("a table", () => {
       ["waist", 62, ""],
       ["", "", ""],
     ]);
-    expect(await opened.values("G2:G3").catch(String)).toBeTruthy();
-    const cells = opened.book.Worksheets.GetActiveWorksheet();
-    expect(cells.used({ row: 0, column: 0, rows: 20, columns: 20 }, true)).toBeDefined();
+    // The column has gone from the middle of the row, so the formulas beside the table have moved up to it.
+    expect(await opened.values("F2:F3")).toEqual([["#REF!"], [62]]);
   });
 
   test("keeps one empty row when its last row goes", async () => {
@@ -245,11 +244,7 @@ describe("a table", () => {
     expect(formulas.formulas).toEqual([["=SUM(Chart[10])"], ['=COUNTIF(Chart[[#All],[10]],"Chart[8]")']]);
     expect(formulas.values).toEqual([[142], [0]]);
     await run((_sheet, table) => (table.name = "Sizes"));
-    const again = await Excel.run(async (context) => {
-      const range = context.workbook.worksheets.getActiveWorksheet().getRange("G2").load("formulas,values");
-      await context.sync();
-      return [range.formulas, range.values];
-    });
-    expect(again).toEqual([[["=SUM(Sizes[10])"]], [[142]]]);
+    expect(await opened.values("G2")).toEqual([[142]]);
+    expect(opened.book.Worksheets.GetActiveWorksheet().GetRange("G2").Formulas).toEqual([["=SUM(Sizes[10])"]]);
   });
 });

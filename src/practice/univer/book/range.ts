@@ -1,24 +1,22 @@
 import type { ICellData } from "@univerjs/core";
 import type { FRange } from "@univerjs/sheets/facade";
 import type {} from "@univerjs/sheets-numfmt/facade";
-import { fail, HostObject, type MaybeNull, NULL_OBJECT } from "../../host/objects";
-import { type Area, formatArea, intersect, MAX_COLUMNS, MAX_ROWS, quoteSheet, union } from "../address";
+import { fail } from "../../host/objects";
+import { type Area, intersect, MAX_COLUMNS, MAX_ROWS } from "../address";
 import { type ClearWhat, clear } from "./clear";
 import { ConditionalFormatCollection } from "./conditional";
 import { type CopyWhat, copyFrom } from "./copy";
 import { RangeFormat } from "./format";
+import { Place } from "./place";
 import { deleteCells, insertCells } from "./shift";
-import { spillArea, spillParent } from "./spill";
 import { shortened } from "./structured";
-import { TableCollection } from "./tables";
 import type { CellValue } from "./typed";
 import { DataValidation } from "./validation";
 import { isTruth, typeOf, valueOf } from "./values";
-import type { Worksheet } from "./worksheet";
 import { asGrid, writeCells } from "./write";
 
 /** A rectangle of cells. Values and formulas live in Univer; this object only knows where to look. */
-export class Range extends HostObject implements Area {
+export class Range extends Place {
   override readonly tracked = true;
   readonly scalars = [
     "Address",
@@ -39,43 +37,8 @@ export class Range extends HostObject implements Area {
     "Values",
   ];
 
-  constructor(
-    readonly sheet: Worksheet,
-    readonly row: number,
-    readonly column: number,
-    readonly rows: number,
-    readonly columns: number,
-  ) {
-    super();
-    const inside = row >= 0 && column >= 0 && row + rows <= MAX_ROWS && column + columns <= MAX_COLUMNS;
-    if (!inside || !(rows >= 1) || !(columns >= 1)) fail("InvalidArgument");
-  }
-
-  // Where
-
-  get RowIndex() {
-    return this.row;
-  }
-  get ColumnIndex() {
-    return this.column;
-  }
-  get RowCount() {
-    return this.rows;
-  }
-  get ColumnCount() {
-    return this.columns;
-  }
-  get CellCount() {
-    return this.rows * this.columns;
-  }
-  get Address() {
-    return `${quoteSheet(this.sheet.Name)}!${formatArea(this)}`;
-  }
-  get AddressLocal() {
-    return this.Address;
-  }
-  get Worksheet() {
-    return this.sheet;
+  at({ row, column, rows, columns }: Area): Range {
+    return new Range(this.sheet, row, column, rows, columns);
   }
 
   // What
@@ -150,101 +113,6 @@ export class Range extends HostObject implements Area {
     else this.sheet.fsheet.showColumns(this.column, this.columns);
   }
 
-  // Other ranges
-
-  GetCell(row: number, column: number) {
-    return this.part(row, column, 1, 1);
-  }
-  GetRow(index: number) {
-    return this.part(index, 0, 1, this.columns);
-  }
-  GetColumn(index: number) {
-    return this.part(0, index, this.rows, 1);
-  }
-  GetLastRow() {
-    return this.GetRow(this.rows - 1);
-  }
-  GetLastColumn() {
-    return this.GetColumn(this.columns - 1);
-  }
-  GetLastCell() {
-    return this.GetCell(this.rows - 1, this.columns - 1);
-  }
-  GetRowsAbove(count = 1) {
-    return this.part(-count, 0, count, this.columns);
-  }
-  GetRowsBelow(count = 1) {
-    return this.part(this.rows, 0, count, this.columns);
-  }
-  GetColumnsBefore(count = 1) {
-    return this.part(0, -count, this.rows, count);
-  }
-  GetColumnsAfter(count = 1) {
-    return this.part(0, this.columns, this.rows, count);
-  }
-  GetOffsetRange(rows: number, columns: number) {
-    return this.part(rows, columns, this.rows, this.columns);
-  }
-  GetResizedRange(rows: number, columns: number) {
-    return this.part(0, 0, this.rows + rows, this.columns + columns);
-  }
-  GetAbsoluteResizedRange(rows: number, columns: number) {
-    return this.part(0, 0, rows, columns);
-  }
-  GetEntireRow() {
-    return new Range(this.sheet, this.row, 0, this.rows, MAX_COLUMNS);
-  }
-  GetEntireColumn() {
-    return new Range(this.sheet, 0, this.column, MAX_ROWS, this.columns);
-  }
-  GetBoundingRect(other: Range | string) {
-    return this.at(union(this, this.other(other)));
-  }
-  GetIntersectionOrNullObject(other: Range | string): MaybeNull<Range> {
-    const b = this.other(other);
-    const common = b.sheet.Id === this.sheet.Id ? intersect(this, b) : undefined;
-    return common ? this.at(common) : NULL_OBJECT;
-  }
-  GetIntersection(other: Range | string): Range {
-    const common = this.GetIntersectionOrNullObject(other);
-    return common === NULL_OBJECT ? fail("ItemNotFound") : common;
-  }
-  GetUsedRangeOrNullObject(valuesOnly?: boolean): MaybeNull<Range> {
-    const used = this.sheet.used(this, valuesOnly);
-    return used ? this.at(used) : NULL_OBJECT;
-  }
-  GetUsedRange(valuesOnly?: boolean): Range {
-    const used = this.GetUsedRangeOrNullObject(valuesOnly);
-    return used === NULL_OBJECT ? this.GetCell(0, 0) : used;
-  }
-  GetSurroundingRegion(): Range {
-    return this.at(this.sheet.region(this));
-  }
-  GetTables(fullyContained = false) {
-    const mine = (area: Area) => {
-      const common = intersect(area, this);
-      return fullyContained ? common?.rows === area.rows && common.columns === area.columns : common !== undefined;
-    };
-    return new TableCollection(this.sheet.book, (table) => table.sheet.Id === this.sheet.Id && mine(table.whole));
-  }
-  get HasSpill() {
-    return spillArea(this) !== undefined || spillParent(this) !== undefined;
-  }
-  GetSpillingToRangeOrNullObject(): MaybeNull<Range> {
-    const area = spillArea(this);
-    return area ? this.at(area) : NULL_OBJECT;
-  }
-  GetSpillingToRange(): Range {
-    return this.at(spillArea(this) ?? fail("ItemNotFound"));
-  }
-  GetSpillParentOrNullObject(): MaybeNull<Range> {
-    const area = spillParent(this);
-    return area ? this.at(area) : NULL_OBJECT;
-  }
-  GetSpillParent(): Range {
-    return this.at(spillParent(this) ?? fail("ItemNotFound"));
-  }
-
   // Doing
 
   Select() {
@@ -276,16 +144,6 @@ export class Range extends HostObject implements Area {
   }
 
   // For the other host objects
-
-  part(row: number, column: number, rows: number, columns: number) {
-    return new Range(this.sheet, this.row + row, this.column + column, rows, columns);
-  }
-  at(area: Area) {
-    return new Range(this.sheet, area.row, area.column, area.rows, area.columns);
-  }
-  other(place: Range | string): Range {
-    return typeof place === "string" ? this.sheet.GetRange(place) : place;
-  }
 
   /** The cells in Univer, whose sheets start small and are enlarged when someone needs cells beyond their edge. */
   facade(): FRange {

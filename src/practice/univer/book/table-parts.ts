@@ -1,6 +1,6 @@
 import { fail, HostCollection, HostObject } from "../../host/objects";
 import type { Range } from "./range";
-import type { Table } from "./tables";
+import type { Table } from "./table";
 import type { CellValue } from "./typed";
 
 /** `table.columns` */

@@ -4,7 +4,7 @@ import { type Area, formatArea, intersect } from "../address";
 import type { Range } from "./range";
 import { SHIFT } from "./shift";
 import { renamed } from "./structured";
-import type { Table } from "./tables";
+import type { Table } from "./table";
 
 const SET_TABLE = "sheet.mutation.set-sheet-table";
 

@@ -2,7 +2,7 @@
 import { intersect } from "../address";
 import type { Range } from "./range";
 import { moveTable } from "./table-shape";
-import type { Table } from "./tables";
+import type { Table } from "./table";
 
 /** Types a text into a cell as a person would. */
 export function typeInto(cell: Range, text: string): void {

@@ -9,7 +9,8 @@ import { NamedItemCollection } from "./names";
 import { PageLayout } from "./page-layout";
 import { WorksheetProtection } from "./protection";
 import { Range } from "./range";
-import { type Table, TableCollection } from "./tables";
+import type { Table } from "./table";
+import { TableCollection } from "./tables";
 import type { UniverBook } from "./workbook";
 
 export class Worksheet extends HostObject {

@@ -4,7 +4,7 @@ import { fail } from "../../host/objects";
 import type { Range } from "./range";
 import { finder } from "./formulas-in";
 import { resolved } from "./structured";
-import type { Table } from "./tables";
+import type { Table } from "./table";
 import type { CellValue } from "./typed";
 import { written } from "./values";
 
