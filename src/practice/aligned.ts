@@ -15,7 +15,7 @@ export function aligned(rows: readonly (readonly string[])[]): string {
 }
 
 const isTitle = (row: readonly string[]) => row.slice(1).every((text) => text === "");
-const isFigure = (text: string) => /^[\d$#.,]/.test(text) && /\d/.test(text);
+const isFigure = (text: string) => /^-?[\d$#.,]/.test(text) && /\d/.test(text);
 const width = (text: string) => [...text].length;
 
 function pad(text: string, to: number): string {
