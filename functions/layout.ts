@@ -1,6 +1,7 @@
 import {
   answer,
   cellText,
+  cellTries,
   convert,
   isBlank,
   isMissing,
@@ -22,10 +23,7 @@ import {
 import { cellsOf, oneCell, plan, single } from "./cells";
 import { guarded, need } from "./errors";
 
-/** What a cell waits for: well under a tenth of a second for a garment. */
-const TRIES = 2000;
-/** Lying by outlines takes longer. */
-const OUTLINE_TRIES = 300;
+/** The last layouts stay: whatever changes in the workbook, most lists are asked for again as they were. */
 const layoutOf = rememberedLayouts(200);
 
 /**
@@ -116,8 +114,7 @@ function layouts(
   if (!fabrics.ok) return fabrics;
   const laid: Laid[] = [];
   for (const fabric of fabrics.value) {
-    const tries = fabric.pieces.some(({ outline }) => outline) ? OUTLINE_TRIES : TRIES;
-    const found = layoutOf(fabric.pieces, cloth.value, { tries });
+    const found = layoutOf(fabric.pieces, cloth.value, { tries: cellTries(fabric.pieces) });
     if (found.length === null) return { ok: false, problem: found.problems[0]! };
     laid.push({ fabric, layout: found, body });
   }

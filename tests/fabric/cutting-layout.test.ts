@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { allowedTries, cuttingLayout } from "../../src/fabric/layout/cutting-layout";
+import { allowedTries, cellTries, cuttingLayout } from "../../src/fabric/layout/cutting-layout";
 import { layoutSearch } from "../../src/fabric/layout/layout-search";
 import type { Cloth, CutPiece } from "../../src/fabric/layout/types";
 import { sentence } from "../../src/words";
@@ -390,5 +390,18 @@ describe("allowedTries", () => {
     expect(allowedTries(2000, 500)).toBe(500);
     expect(allowedTries(2000, 2000)).toBe(50);
     expect(allowedTries(20, 2000)).toBe(20);
+  });
+});
+
+describe("cellTries", () => {
+  it("tries 2,000 layouts of 40 pieces or more, and more of fewer up to 10,000", () => {
+    expect(cellTries([piece("Square", 5, 5, 40)])).toBe(2000);
+    expect(cellTries([piece("Square", 5, 5, 400)])).toBe(2000);
+    expect(cellTries([piece("Square", 5, 5, 10), piece("Strip", 5, 50, 10)])).toBe(5656);
+    expect(cellTries([piece("Square", 5, 5, 1)])).toBe(10_000);
+    expect(cellTries([])).toBe(10_000);
+  });
+  it("tries fewer by outlines", () => {
+    expect(cellTries([piece("Gore", 40, 80, 2, { outline: [{ x: 0, y: 0 }, { x: 40, y: 0 }, { x: 0, y: 80 }] })])).toBe(300); // prettier-ignore
   });
 });

@@ -31,8 +31,8 @@ export interface Taste {
 export interface Decoder {
   /** The boxes in the order they were laid, then those that did not fit below the target. */
   readonly order: Int32Array;
-  /** Of each place in `order`: 1 when the box lies turned. */
-  readonly turned: Uint8Array;
+  /** How each place of `order` was laid: 1 when turned, and 2 for each stretch that was given up just before. */
+  readonly laying: Uint8Array;
   /** Of each box, in the strip's steps. */
   readonly x: Int32Array;
   readonly y: Int32Array;
@@ -41,15 +41,15 @@ export interface Decoder {
   /** How many boxes lie below the target. */
   laid: number;
   /**
-   * Lays the boxes: the first `keep` of `order` as they were laid before (turned as `turned` says), then the box at
-   * `forced` (or the nearest after it that fits there and isn't of the kind of the next), then by taste. Below the
-   * target first, then up to `best` if the rest may still end before it.
+   * Lays the boxes: the first `keep` of `order` as they were laid before, as `laying` says, then the box at `forced` (or
+   * the nearest to it that fits there and isn't of the kind of the next; past the last box: the stretch is given up), then
+   * by taste. Below the target first, then up to `best` if the rest may still end before it.
    *
    * @returns the area that did not fit below the target; -1 when the kept beginning can't be laid again
    */
   decode(
     order: Int32Array,
-    turned: Uint8Array,
+    laying: Uint8Array,
     keep: number,
     forced: number,
     target: number,
@@ -58,6 +58,8 @@ export interface Decoder {
   ): number;
 }
 
+/** More stretches given up in a row than are remembered can't be laid again. */
+const MOST_RAISES = 127;
 /** Above this many steps of width the boxes' partners aren't looked up. */
 const LOOK_UP = 1 << 20;
 
@@ -96,14 +98,14 @@ export function makeDecoder(strip: Strip): Decoder {
 
   const decoder: Decoder = {
     order: new Int32Array(n),
-    turned: new Uint8Array(n),
+    laying: new Uint8Array(n),
     x: new Int32Array(n),
     y: new Int32Array(n),
     end: 0,
     laid: 0,
-    decode(order, turned, keep, forced, target, taste, best) {
+    decode(order, laying, keep, forced, target, taste, best) {
       const { fills, fillsLevel, fillsEnd, level, atEnd, waste, partner, tower, pit, fold } = taste;
-      const { order: laidOrder, turned: laidTurned } = decoder;
+      const { order: laidOrder, laying: laidAs } = decoder;
       clearSkyline(sky, width);
       decoder.end = 0;
       for (let i = 0; i < n; i++) {
@@ -118,24 +120,22 @@ export function makeDecoder(strip: Strip): Decoder {
       let laid = 0;
       for (; laid < keep; laid++) {
         const box = order[laid]!;
-        const way = turned[laid] === 1 ? n + box : box;
-        for (;;) {
-          const at = lowestStretch(sky);
-          const fits = across[way]! <= skyWidth[at]! && end[way]! <= target - skyY[at]!;
-          if (fits && (onFold[box] === 0 || at === 0)) {
-            put(box, at, turned[laid]!, target);
-            break;
-          }
+        const way = (laying[laid]! & 1) === 1 ? n + box : box;
+        for (let raise = laying[laid]! >> 1; raise > 0; raise--) {
           if (sky.count === 1) return -1;
-          raiseStretch(sky, at);
+          raiseStretch(sky, lowestStretch(sky));
         }
+        const at = lowestStretch(sky);
+        if (across[way]! > skyWidth[at]! || end[way]! > target - skyY[at]! || (onFold[box] === 1 && at > 0)) return -1;
+        put(box, at, way > box ? 1 : 0, target);
         laidOrder[laid] = box;
-        laidTurned[laid] = turned[laid]!;
+        laidAs[laid] = laying[laid]!;
       }
       // The boxes still to be laid, as a chain through the places of `order`.
       let head = keep;
       for (let i = keep; i < n; i++) next[i] = i + 1;
       let smallest = 0;
+      let raised = 0;
       let missing = 0;
       let limit = target;
       for (;;) {
@@ -155,6 +155,12 @@ export function makeDecoder(strip: Strip): Decoder {
           let before = -1;
           let foundTurned = 0;
           if (least <= room) {
+            if (forced === n && sky.count > 1) {
+              forced = -1;
+              raiseStretch(sky, at);
+              raised++;
+              continue;
+            }
             if (forced >= 0) {
               const usual = kind[order[keep]!]!;
               for (let i = head, last = -1; i < n; last = i, i = next[i]!) {
@@ -209,12 +215,14 @@ export function makeDecoder(strip: Strip): Decoder {
           if (found < 0) {
             if (sky.count === 1) break;
             raiseStretch(sky, at);
+            raised++;
             continue;
           }
           if (before < 0) head = next[found]!;
           else next[before] = next[found]!;
           laidOrder[laid] = order[found]!;
-          laidTurned[laid++] = foundTurned;
+          laidAs[laid++] = foundTurned | (Math.min(raised, MOST_RAISES) << 1);
+          raised = 0;
           put(order[found]!, at, foundTurned, target);
         }
         if (limit !== target) break;
@@ -235,7 +243,7 @@ export function makeDecoder(strip: Strip): Decoder {
         for (let i = head; i < n; i = next[i]!) {
           const box = order[i]!;
           if (!known) missing += across[box]! * advance[box]!;
-          laidTurned[laid] = 0;
+          laidAs[laid] = 0;
           laidOrder[laid++] = box;
         }
         decoder.end = NEVER;

@@ -100,9 +100,10 @@ export function layoutSearch(pieces: readonly CutPiece[], cloth: Cloth, seed = 1
       }
     }
     for (;;) {
-      const open = [...way.folded.zones, ...way.single.zones].filter((zone) => !zone.finished);
+      // Boxes hardly ever catch up with outlines: only the better of the two goes on.
+      const open = [shorter(way.folded), shorter(way.single)].filter((zone) => zone !== undefined && !zone.finished);
       if (open.length === 0) return;
-      for (const zone of open) yield { zone, tries: turnOf(zone) };
+      for (const zone of open) yield { zone: zone!, tries: turnOf(zone!) };
     }
   }
   /** Pairs, the largest first, that have room on the opened cloth without making its end longer. */

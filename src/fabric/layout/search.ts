@@ -28,6 +28,8 @@ export interface StripSearch {
 
 /** How many times its number of boxes a walk goes on without becoming better, before a new one starts. */
 const PATIENCE = 6;
+/** Of 100 tries that keep the beginning, how many give a stretch up. */
+const GIVEN_UP = 10;
 /** Of 100 tries, how many change the taste as well. */
 const OTHER_TASTE = 8;
 
@@ -48,7 +50,7 @@ export function searchStrip(strip: Strip, seed: number): StripSearch {
   const alike = strip.kind.every((kind) => kind === strip.kind[0]);
 
   const order = starts[0]!.slice();
-  const turned = new Uint8Array(n);
+  const laying = new Uint8Array(n);
   let tries = 0;
   let missing = Infinity;
   let taste = 0;
@@ -63,19 +65,19 @@ export function searchStrip(strip: Strip, seed: number): StripSearch {
   /** One try; whether it is a better layout than all before. */
   const lay = (from: Int32Array, keep: number, forced: number, withTaste: number): number => {
     tries++;
-    const left = decoder.decode(from, turned, keep, forced, target, tastes[withTaste]!, best.end);
+    const left = decoder.decode(from, laying, keep, forced, target, tastes[withTaste]!, best.end);
     if (left < 0 || decoder.end >= best.end) return left;
     best.end = decoder.end;
     best.x.set(decoder.x);
     best.y.set(decoder.y);
-    for (let i = 0; i < n; i++) best.turned[decoder.order[i]!] = decoder.turned[i]!;
+    for (let i = 0; i < n; i++) best.turned[decoder.order[i]!] = decoder.laying[i]! & 1;
     return -2;
   };
   const keepLaid = (): void => {
     laid = decoder.laid;
     if (byOrder) return;
     order.set(decoder.order);
-    turned.set(decoder.turned);
+    laying.set(decoder.laying);
   };
   /** A new target, so the layout at hand is laid anew. */
   const aim = (): void => {
@@ -128,7 +130,8 @@ export function searchStrip(strip: Strip, seed: number): StripSearch {
       return;
     }
     const keep = Math.min(n - 2, random.next(laid + 1));
-    const left = lay(order, keep, keep + 1 + random.next(n - keep - 1), withTaste);
+    const forced = random.next(100) < GIVEN_UP ? n : keep + 1 + random.next(n - keep - 1);
+    const left = lay(order, keep, forced, withTaste);
     if (left === -2 || (left >= 0 && left <= missing)) accept(left, withTaste);
   };
   const accept = (left: number, withTaste: number): void => {
