@@ -131,7 +131,7 @@ export default {
     minimizer: [
       new Minimizer({
         // What the first pass inlines leaves names and branches that a second one takes out: a fiftieth of functions.js.
-        terserOptions: { ecma: 2020, module: true, compress: { ecma: 2020, passes: 2, keep_fargs: false } },
+        terserOptions: { ecma: 2020, compress: { ecma: 2020, passes: 2 } },
       }),
     ],
   },
