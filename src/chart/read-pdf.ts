@@ -46,6 +46,15 @@ export function pdfText(pages: readonly (readonly PdfPiece[])[]): string {
   return (charts.length > 0 ? charts : texts).join("\n\n");
 }
 
+/**
+ * The pages that may hold a chart, counted from 1.
+ *
+ * @example pagesWithCharts([[{ text: "Instructions", x: 0, y: 0, width: 60 }]]) //=> []
+ */
+export function pagesWithCharts(pages: readonly (readonly PdfPiece[])[]): number[] {
+  return pages.flatMap((page, index) => (mayHoldChart(pageText(page)) ? [index + 1] : []));
+}
+
 /** At least two lines with several figures. */
 function mayHoldChart(text: string): boolean {
   const rows = text.split("\n").filter((line) => (line.match(/[\d½¼¾⅛⅜⅝⅞]+/g)?.length ?? 0) >= 2);

@@ -1,7 +1,6 @@
 /** The text of a PDF with its places on the page. The library is loaded when the first PDF is opened, from our own address. */
 import { getDocument, GlobalWorkerOptions } from "pdfjs-dist";
-import { paneWords } from "../../src/index";
-import { readPdfText, type PdfText } from "./pdf-text";
+import { pagesWithCharts, paneWords, pdfText, type PdfPiece } from "../../src/index";
 
 const words = paneWords.chart;
 /** A printed book would take minutes; its charts stand on the first pages. */
@@ -17,7 +16,7 @@ export async function readPdf(bytes: Uint8Array, name: string): Promise<PdfReadi
   const loading = getDocument({ data: bytes, isEvalSupported: false, disableFontFace: true, verbosity: 0 });
   try {
     const document = await loading.promise;
-    const pages: PdfText[][] = [];
+    const pages: PdfPiece[][] = [];
     for (let number = 1; number <= Math.min(document.numPages, MOST_PAGES); number++) {
       const page = await document.getPage(number);
       const { items } = await page.getTextContent();
@@ -25,9 +24,9 @@ export async function readPdf(bytes: Uint8Array, name: string): Promise<PdfReadi
       page.cleanup();
     }
     if (pages.every((page) => page.length === 0)) return { ok: false, message: words.scannedPdf(name) };
-    const { text, pages: withCharts } = readPdfText(pages);
+    const withCharts = pagesWithCharts(pages);
     if (withCharts.length === 0) return { ok: false, message: words.noChartInPdf(name, pages.length) };
-    return { ok: true, text, note: words.pdfPages(withCharts.join(", ")) };
+    return { ok: true, text: pdfText(pages), note: words.pdfPages(withCharts.join(", ")) };
   } catch (error) {
     const locked = error instanceof Error && error.name === "PasswordException";
     return { ok: false, message: locked ? words.lockedPdf(name) : words.brokenPdf(name) };
@@ -36,7 +35,7 @@ export async function readPdf(bytes: Uint8Array, name: string): Promise<PdfReadi
   }
 }
 
-/** Places in points from the page's top left: PDF counts upward. */
-function placed({ str, transform, width }: { str: string; transform: readonly number[]; width: number }): PdfText {
+/** Places in points from the page's bottom left: PDF counts upward. */
+function placed({ str, transform, width }: { str: string; transform: readonly number[]; width: number }): PdfPiece {
   return { text: str, x: transform[4]!, y: transform[5]!, width };
 }

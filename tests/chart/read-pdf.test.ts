@@ -1,7 +1,7 @@
 import { PDFDocument, StandardFonts } from "pdf-lib";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
-import { pdfText, readPdfText, type PdfPiece } from "../../src/chart/read-pdf";
+import { pagesWithCharts, pdfText, readPdfText, type PdfPiece } from "../../src/chart/read-pdf";
 
 type Place = readonly [text: string, x: number, y: number, size?: number];
 
@@ -107,6 +107,8 @@ describe("pdfText", () => {
       { text: "Size", x: 0, y: 20, width: 20 }, { text: "8", x: 50, y: 20, width: 5 }, { text: "10", x: 100, y: 20, width: 10 },
       { text: "Bust", x: 0, y: 0, width: 20 }, { text: "31", x: 50, y: 0, width: 10 }, { text: "32", x: 100, y: 0, width: 10 },
     ]; // prettier-ignore
+    expect(pagesWithCharts([page("Sew."), chart])).toEqual([2]);
+    expect(pagesWithCharts([page("Sew.")])).toEqual([]);
     expect(pdfText([page("Sew."), chart])).toBe("Size      8         10\nBust      31        32");
   });
 });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { decode, openFile, pastedText } from "../../taskpane/chart/files";
-import { readPdfText } from "../../taskpane/chart/pdf-text";
 import { sparkPoints } from "../../taskpane/chart/sparkline";
 import { asText, columnLetters, holds, isFormulaCell, restored, slices } from "../../taskpane/excel/cells";
 import { refusalOf } from "../../taskpane/excel/refusal";
@@ -159,23 +158,5 @@ describe("typed", () => {
   it("writes a formula as a workbook with decimal commas wants it, texts untouched", () => {
     expect(typed('=SEW.X(A1,0.125,"1,5 or 2.5")', ";")).toBe('=SEW.X(A1;0,125;"1,5 or 2.5")');
     expect(typed("=SEW.X(A1,0.125)", ",")).toBe("=SEW.X(A1,0.125)");
-  });
-});
-
-describe("readPdfText", () => {
-  it("puts pieces at one height into a line, from the top down, with tabs for gaps, and leaves pages without figures out", () => {
-    const at = (text: string, x: number, y: number, width = 20) => ({ text, x, y, width });
-    const pages = [
-      [at("Instructions", 50, 700)],
-      [
-        at("10", 140, 682.4),
-        at("8", 90, 682),
-        at("Size", 50, 683),
-        at("Bust", 50, 660),
-        at("31", 90, 660, 10),
-        at("1/2", 103, 660),
-      ],
-    ];
-    expect(readPdfText(pages)).toEqual({ text: "Size\t8\t10\nBust\t31 1/2", pages: [2] });
   });
 });
