@@ -1,9 +1,8 @@
 import {
-  answer,
   bustAdjust as adjustBust,
   chartFrom,
-  convert,
   isMissing,
+  lengthInto,
   readLengthCell,
   readMeasureArgument,
   readWordCell,
@@ -13,9 +12,8 @@ import {
   type Chart,
   type HighBustRow,
   type Measure,
-  type Result,
 } from "../src/index";
-import { cellsOf, oneCell, plan, type AnswerCell } from "./cells";
+import { cellsOf, oneCell, plan } from "./cells";
 import { need } from "./errors";
 import { chartIn } from "./remember";
 
@@ -40,43 +38,35 @@ export function bustAdjust(
   threshold?: any[][],
   pattern?: any[][],
 ): any[][] {
-  return plan((): Result<readonly (readonly AnswerCell[])[]> => {
+  return plan(() => {
     const own = need(readMeasureArgument(oneCell(bust, "The bust"), "the bust"));
     const high = need(readMeasureArgument(oneCell(highbust, "The high bust"), "the high bust"));
     const source = need(chartIn(cellsOf(chart)));
     const near = [{ place: "bust", ...own }];
     const measures = need(chartFrom(source, "body", oneCell(pattern, "The pattern"), near));
-    const found = adjustBust(measures, need(inChart(measures, own)), need(inChart(measures, high)), {
+    const found = adjustBust(measures, inChart(measures, own), inChart(measures, high), {
       draftedDifference: lengthOf(measures, oneCell(draftedDifference, "The drafted difference"), "a difference"),
-      chartRow: need(readRow(oneCell(chartRow, "The chart row"))),
+      chartRow: readRow(oneCell(chartRow, "The chart row")),
       threshold: lengthOf(measures, oneCell(threshold, "The threshold"), "a threshold"),
       bare: own.unit === null || high.unit === null,
     });
-    if (!found.ok) return found;
-    const { size, patternBust, adjustment, half, patternCup, note } = found.value;
-    return answer([[sizeCell(size), patternBust, adjustment, half, patternCup, note]]);
+    const { size, patternBust, adjustment, half, patternCup, note } = need(found);
+    return [[sizeCell(size), patternBust, adjustment, half, patternCup, note]];
   });
 }
 
-function inChart(chart: Chart, { value, unit }: Measure): Result<number> {
-  if (unit === null) return answer(value);
-  if (chart.unit === null) return refuse("chartUnitUnknown", { text: `${value} ${unit}` });
-  return answer(convert(value, unit, chart.unit));
+function inChart(chart: Chart, { value, unit }: Measure): number {
+  if (unit !== null && chart.unit === null) need(refuse("chartUnitUnknown", { text: `${value} ${unit}` }));
+  return lengthInto({ value, unit }, chart.unit);
 }
 
 /** A length in the chart's unit; undefined where the cell is blank. A nought is a difference too, unless it is a blank. */
-function lengthOf(chart: Chart, cell: Cell, wanted: string): number | undefined {
-  if (cell === null || cell === "") return undefined;
-  const { value, unit } = need(readLengthCell(cell, wanted));
-  if (unit === null || chart.unit === null) return value;
-  return convert(value, unit, chart.unit);
-}
+const lengthOf = (chart: Chart, cell: Cell, wanted: string): number | undefined =>
+  cell === null || cell === "" ? undefined : lengthInto(need(readLengthCell(cell, wanted)), chart.unit);
 
-function readRow(cell: Cell): Result<HighBustRow | undefined> {
-  if (isMissing(cell)) return answer(undefined);
-  const word = readWordCell(cell, "a row");
-  if (!word.ok) return word;
-  const row = word.value.toLowerCase().replace(/\s/g, "");
-  if (row === "bust" || row === "highbust") return answer(row);
-  return refuse("unknownRow", { text: word.value });
+function readRow(cell: Cell): HighBustRow | undefined {
+  if (isMissing(cell)) return undefined;
+  const word = need(readWordCell(cell, "a row"));
+  const row = word.toLowerCase().replace(/\s/g, "");
+  return row === "bust" || row === "highbust" ? row : need(refuse("unknownRow", { text: word }));
 }

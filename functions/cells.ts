@@ -7,11 +7,12 @@
  * - `lookUp([place, measure], (place, measure) => …)`: one answer for each element of the look-up arguments;
  * - `plan(() => …)`: rows that spill, the last column a note;
  * - `single(() => …)`: one cell from whole ranges.
- * Whole ranges are read with `cellsOf(chart)`; `need(result)` takes the value or ends the function with its error.
+ * Whole ranges are read with `cellsOf(chart)`; `need(result)` takes the value, or ends the function, or the one element
+ * of a look-up, with its error.
  * A problem of the engine becomes the error with its sentence by itself; its code goes into the table of errors.ts.
  */
-import { isBlank, isErrorCell, isMissing, refuse, type Cell, type Cells, type Fault, type Result } from "../src/index";
-import { errorValue, guarded, need, problemValue, unexpected } from "./errors";
+import { isBlank, isErrorCell, isMissing, refuse, type Cell, type Cells, type Fault } from "../src/index";
+import { errorValue, guarded, need, problemIn, problemValue, thrownOr } from "./errors";
 
 /** What an answer may put into a cell; null and "" are an empty cell, a fault is an error in its own place. */
 export type AnswerCell = string | number | boolean | null | Fault;
@@ -76,7 +77,7 @@ export function oneCell(argument: unknown, what: string): Cell {
  * takes. An error cell comes back as itself in its place; a blank element of a range gives an empty cell; a problem is
  * an error in its own cell. With single cells only, the answer is one cell.
  */
-export function lookUp(args: readonly unknown[], answer: (...cells: Cell[]) => Result<AnswerCell>): Given {
+export function lookUp(args: readonly unknown[], answer: (...cells: Cell[]) => AnswerCell): Given {
   return guarded(() => {
     const whole = args.map((argument) => ({ raw: rowsOf(argument), cells: cellsOf(argument) }));
     const ranges = whole.filter(({ cells }) => isRange(cells));
@@ -90,16 +91,17 @@ export function lookUp(args: readonly unknown[], answer: (...cells: Cell[]) => R
         const { raw, cells } = whole[wrong]!;
         return itself(isRange(cells) ? raw[row]![column] : raw[0]![0], at[wrong]!);
       }
-      const found = attempt(() => answer(...at));
-      if (found.ok) return given(found.value);
-      if (ranges.length === 0) return need(found);
-      const blank = found.problem.code === "blank" && ranges.some(({ cells }) => isMissing(cells[row]![column]!));
-      return blank ? "" : problemValue(found.problem);
+      // A fault of ours in one element must not take the others with it.
+      try {
+        return given(answer(...at));
+      } catch (thrown) {
+        const problem = problemIn(thrown);
+        const blank = problem.code === "blank" && ranges.some(({ cells }) => isMissing(cells[row]![column]!));
+        return blank ? "" : problemValue(problem);
+      }
     };
     if (ranges.length > 0) return shape.map((cells, row) => cells.map((_, column) => element(row, column)));
-    const only = element(0, 0);
-    if (only instanceof CustomFunctions.Error) throw only;
-    return only;
+    return thrownOr(element(0, 0));
   });
 }
 
@@ -107,16 +109,10 @@ export function lookUp(args: readonly unknown[], answer: (...cells: Cell[]) => R
  * Answers that are columns: a column for one size, and for a row of sizes (or a column of them, laid beside each other) a
  * column for each, filled up with empty cells. A blank element is an empty column, a bad one an error on top of its column.
  */
-export function lookUpColumns(
-  args: readonly unknown[],
-  answer: (...cells: Cell[]) => Result<readonly AnswerCell[]>,
-): Given {
+export function lookUpColumns(args: readonly unknown[], answer: (...cells: Cell[]) => readonly AnswerCell[]): Given {
   return guarded(() => {
     const found: (readonly AnswerCell[])[] = [];
-    const marks = lookUp(args, (...cells) => {
-      const column = answer(...cells);
-      return column.ok ? { ok: true, value: found.push(column.value) } : column;
-    });
+    const marks = lookUp(args, (...cells) => found.push(answer(...cells)));
     if (!Array.isArray(marks) && typeof marks !== "number") return marks;
     const columns = (Array.isArray(marks) ? marks.flat() : [marks]).map((mark: Given): Given[] =>
       typeof mark === "number" ? found[mark - 1]!.map(given) : [mark],
@@ -129,16 +125,6 @@ export function lookUpColumns(
 const ONE: Cells = [[null]];
 const isRange = (cells: Cells): boolean => cells.length > 1 || cells[0]!.length > 1;
 
-/** A fault of ours in one element must not take the others with it. */
-function attempt(answer: () => Result<AnswerCell>): Result<AnswerCell> {
-  try {
-    return answer();
-  } catch (thrown) {
-    if (!(thrown instanceof Error)) throw thrown;
-    return { ok: false, problem: unexpected(thrown) };
-  }
-}
-
 const size = (cells: Cells): string => `${cells.length} × ${cells[0]!.length}`;
 
 /** The error value that Excel handed over, untouched; a number that isn't finite as the error it stands for. */
@@ -148,9 +134,9 @@ function itself(raw: unknown, cell: Cell): Given {
 }
 
 /** Rows that spill. No rows at all are one empty cell. */
-export function plan(work: () => Result<readonly (readonly AnswerCell[])[]>): Given {
+export function plan(work: () => readonly (readonly AnswerCell[])[]): Given {
   return guarded(() => {
-    const rows = need(work());
+    const rows = work();
     if (rows.length === 0) return [[""]];
     if (rows.some((row) => row.length !== rows[0]!.length)) throw new RangeError("a plan's rows differ in length");
     return rows.map((row) => row.map(given));
@@ -158,18 +144,14 @@ export function plan(work: () => Result<readonly (readonly AnswerCell[])[]>): Gi
 }
 
 /** One cell from whole ranges. */
-export function single(work: () => Result<AnswerCell>): Given {
-  return guarded(() => {
-    const value = given(need(work()));
-    if (value instanceof CustomFunctions.Error) throw value;
-    return value as Given;
-  });
+export function single(work: () => AnswerCell): Given {
+  return guarded(() => thrownOr(given(work())));
 }
 
 function given(cell: AnswerCell): Given {
   if (cell === null) return "";
   if (typeof cell === "number") {
-    return Number.isFinite(cell) ? cell + 0 : problemValue(unexpected(new RangeError("a figure that is no number")));
+    return Number.isFinite(cell) ? cell + 0 : problemValue(problemIn(new RangeError("a figure that is no number")));
   }
   if (typeof cell !== "object") return cell;
   return cell.error === undefined ? problemValue(cell.fault) : errorValue(cell.error);

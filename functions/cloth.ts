@@ -1,23 +1,24 @@
 import {
-  answer,
-  convert,
+  clothUnitOf,
   extraYardage as withExtra,
   fabricWidth as onWidth,
   isMissing,
   lengthIn,
+  lengthInto,
   readLengthCell,
-  readNumberCell,
+  readShareCell,
   readSignedLengthCell,
   readUnitCell,
   readWidthCell,
   refuse,
+  smallUnitOf,
   type BodyUnit,
   type Cell,
   type FabricUnit,
   type Length,
-  type Result,
 } from "../src/index";
 import { lookUp } from "./cells";
+import { need } from "./errors";
 
 /**
  * Gives the length that the same pattern needs on cloth of another width, by the printed conversion chart or by area.
@@ -31,23 +32,12 @@ import { lookUp } from "./cells";
  */
 export function fabricWidth(length: any[][], from: any[][], to: any[][], step?: any[][], unit?: any[][]): any[][] {
   return lookUp([length, from, to, step, unit], (length, from, to, step, unit) => {
-    const needed = readLengthCell(length, "a length of fabric");
-    if (!needed.ok) return needed;
-    const widths = [clothWidth(from), clothWidth(to)] as const;
-    const wrong = widths.find((width) => !width.ok);
-    if (wrong && !wrong.ok) return wrong;
-    const given = fabricUnit(unit);
-    if (!given.ok) return given;
-    const steps = isMissing(step) ? undefined : readLengthCell(step, "a step");
-    if (steps && !steps.ok) return steps;
-    const [printed, own] = widths.map((width) => (width.ok ? width.value : 0)) as [number | Length, number | Length];
-    const named = needed.value.unit === null ? undefined : fabricUnitOf(needed.value.unit);
-    const into = given.value ?? named;
-    const value = needed.value.unit && into ? convert(needed.value.value, needed.value.unit, into) : needed.value.value;
-    return onWidth(value, printed, own, {
-      ...(into && { unit: into }),
-      ...(steps && { step: steps.value.value }),
-    });
+    const needed = need(readLengthCell(length, "a length of fabric"));
+    const [printed, own] = [clothWidth(from), clothWidth(to)];
+    const into = fabricUnit(unit) ?? (needed.unit === null ? undefined : clothUnitOf(needed.unit));
+    const steps = isMissing(step) ? undefined : need(readLengthCell(step, "a step"));
+    const options = { ...(into && { unit: into }), ...(steps && { step: steps.value }) };
+    return need(onWidth(lengthInto(needed, into), printed, own, options));
   });
 }
 
@@ -75,76 +65,43 @@ export function extraYardage(
   return lookUp(
     [length, unit, shrinkage, repeat, repeatUnit, lengths, added],
     (length, unit, shrinkage, repeat, repeatUnit, lengths, added) => {
-      const needed = readLengthCell(length, "a length of fabric");
-      if (!needed.ok) return needed;
-      const into = fabricUnit(unit);
-      if (!into.ok) return into;
-      if (!into.value) return refuse("blank", { wanted: "the unit of the length, yd or m" });
-      const small = smallUnit(repeatUnit, into.value);
-      if (!small.ok) return small;
-      const numbers = [
-        number(shrinkage, "a shrinkage, such as 5%", 0),
-        number(lengths, "a number of lengths", 1),
-      ] as const;
-      const sizes = [
-        smallLength(repeat, "a repeat", small.value),
-        smallLength(added, "a length to add", small.value),
-      ] as const;
-      const wrong = [...numbers, ...sizes].find((result) => !result.ok);
-      if (wrong && !wrong.ok) return wrong;
-      const [lost, many, each, more] = [...numbers, ...sizes].map((result) => (result.ok ? result.value : 0));
-      const { value, unit: from } = needed.value;
-      return withExtra(from ? convert(value, from, into.value) : value, into.value, {
-        shrinkage: lost!,
-        repeat: each!,
-        repeatUnit: small.value,
-        lengths: many!,
-        added: more!,
-      });
+      const needed = need(readLengthCell(length, "a length of fabric"));
+      const into = fabricUnit(unit) ?? need(refuse("blank", { wanted: "the unit of the length, yd or m" }));
+      const small = smallUnit(repeatUnit, into);
+      const numbers = {
+        shrinkage: number(shrinkage, "a shrinkage, such as 5%", 0),
+        lengths: number(lengths, "a number of lengths", 1),
+      };
+      const sizes = {
+        repeat: smallLength(repeat, "a repeat", small),
+        added: smallLength(added, "a length to add", small),
+      };
+      return need(withExtra(lengthInto(needed, into), into, { ...numbers, ...sizes, repeatUnit: small }));
     },
   );
 }
 
 /** A width as cloth is sold: a bare number, whose unit its size tells, or one with its unit; 58/60 is the wider. */
-function clothWidth(cell: Cell): Result<number | Length> {
-  const width = readWidthCell(cell);
-  if (!width.ok) return width;
-  const { value, unit } = width.value;
-  return answer(unit ? lengthIn(value, unit) : value);
+function clothWidth(cell: Cell): number | Length {
+  const { value, unit } = need(readWidthCell(cell));
+  return unit ? lengthIn(value, unit) : value;
 }
 
-function fabricUnit(cell: Cell): Result<FabricUnit | undefined> {
-  const unit = readUnitCell(cell);
-  if (!unit.ok || !unit.value) return unit.ok ? answer(undefined) : unit;
-  const { unit: known } = unit.value;
-  return known === "yd" || known === "m"
-    ? answer(known)
-    : refuse("unknownUnit", { text: String(cell), known: "yd or m" });
+function fabricUnit(cell: Cell): FabricUnit | undefined {
+  const unit = need(readUnitCell(cell))?.unit;
+  if (unit === "in" || unit === "cm") return need(refuse("unknownUnit", { text: String(cell), known: "yd or m" }));
+  return unit;
 }
 
-const fabricUnitOf = (unit: FabricUnit | BodyUnit): FabricUnit => (unit === "yd" || unit === "in" ? "yd" : "m");
-
-function smallUnit(cell: Cell, cloth: FabricUnit): Result<BodyUnit> {
-  const unit = readUnitCell(cell);
-  if (!unit.ok) return unit;
-  const known = unit.value?.unit ?? (cloth === "yd" ? "in" : "cm");
-  return known === "in" || known === "cm"
-    ? answer(known)
-    : refuse("unknownUnit", { text: String(cell), known: "in or cm" });
+function smallUnit(cell: Cell, cloth: FabricUnit): BodyUnit {
+  const unit = need(readUnitCell(cell))?.unit ?? smallUnitOf(cloth);
+  if (unit === "yd" || unit === "m") return need(refuse("unknownUnit", { text: String(cell), known: "in or cm" }));
+  return unit;
 }
 
-function smallLength(cell: Cell, wanted: string, unit: BodyUnit): Result<number> {
-  if (isMissing(cell)) return answer(0);
-  const read = readSignedLengthCell(cell, wanted);
-  if (!read.ok) return read;
-  return answer(read.value.unit ? convert(read.value.value, read.value.unit, unit) : read.value.value);
-}
+const smallLength = (cell: Cell, wanted: string, unit: BodyUnit): number =>
+  isMissing(cell) ? 0 : lengthInto(need(readSignedLengthCell(cell, wanted)), unit);
 
-/** A plain number; text such as "5%" is a share of a hundred. */
-function number(cell: Cell, wanted: string, ifBlank: number): Result<number> {
-  if (isMissing(cell)) return answer(ifBlank);
-  const share = typeof cell === "string" && /^([^%]{1,12})%$/.exec(cell.trim());
-  if (!share) return readNumberCell(cell, wanted);
-  const hundredth = readNumberCell(share[1]!, wanted);
-  return hundredth.ok ? answer(hundredth.value / 100) : hundredth;
-}
+/** A plain number, or a percentage; a blank is the number that goes without saying. */
+const number = (cell: Cell, wanted: string, ifBlank: number): number =>
+  isMissing(cell) ? ifBlank : need(readShareCell(cell, wanted));

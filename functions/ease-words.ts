@@ -1,15 +1,14 @@
 import {
-  answer,
-  convert,
   easeBand as bandOf,
   fitTerm as termOf,
   isMissing,
   knitCheck as stretchesEnough,
+  lengthInto,
   noSettings,
   readLengthCell,
-  readNumberCell,
   readPlace,
   readSettings,
+  readShareCell,
   readSignedLengthCell,
   readUnitCell,
   readWordCell,
@@ -17,7 +16,6 @@ import {
   stretch as stretchOf,
   type BodyUnit,
   type Cell,
-  type Result,
   type Settings,
 } from "../src/index";
 import { cellsOf, lookUp } from "./cells";
@@ -38,13 +36,10 @@ export function fitTerm(ease: any[][], garment: any[][], place: any[][], unit?: 
   return guarded(() => {
     const own = settingsOf(settings);
     return lookUp([ease, garment, place, unit], (ease, garment, place, unit) => {
-      const read = readSignedLengthCell(ease, "an ease");
-      if (!read.ok) return read;
+      const read = need(readSignedLengthCell(ease, "an ease"));
       const where = whereOf(garment, place, unit);
-      if (!where.ok) return where;
-      const to = where.value.unit;
-      const value = read.value.unit === null ? read.value.value : convert(read.value.value, read.value.unit, to);
-      return termOf(value, where.value.garment, where.value.place, { unit: to, settings: own });
+      const options = { unit: where.unit, settings: own };
+      return need(termOf(lengthInto(read, where.unit), where.garment, where.place, options));
     });
   });
 }
@@ -64,10 +59,8 @@ export function easeBand(garment: any[][], place: any[][], term: any[][], unit?:
     const own = settingsOf(settings);
     return lookUp([garment, place, term, unit], (garment, place, term, unit) => {
       const where = whereOf(garment, place, unit);
-      if (!where.ok) return where;
-      const word = readWordCell(term, "a fit word, such as fitted");
-      if (!word.ok) return word;
-      return bandOf(where.value.garment, where.value.place, word.value, { unit: where.value.unit, settings: own });
+      const word = need(readWordCell(term, "a fit word, such as fitted"));
+      return need(bandOf(where.garment, where.place, word, { unit: where.unit, settings: own }));
     });
   });
 }
@@ -81,15 +74,11 @@ export function easeBand(garment: any[][], place: any[][], term: any[][], unit?:
  */
 export function stretch(rest: any[][], stretched: any[][]): any[][] {
   return lookUp([rest, stretched], (rest, stretched) => {
-    if (isMissing(rest)) return refuse("blank", { wanted: "the length at rest" });
-    if (isMissing(stretched)) return refuse("blank", { wanted: "the stretched length" });
-    const from = readLengthCell(rest, "the length at rest");
-    if (!from.ok) return from;
-    const to = readLengthCell(stretched, "the stretched length");
-    if (!to.ok) return to;
-    const units = [from.value.unit, to.value.unit] as const;
-    const both = units[0] !== null && units[1] !== null ? convert(to.value.value, units[1], units[0]) : to.value.value;
-    return stretchOf(from.value.value, both);
+    if (isMissing(rest)) need(refuse("blank", { wanted: "the length at rest" }));
+    if (isMissing(stretched)) need(refuse("blank", { wanted: "the stretched length" }));
+    const from = need(readLengthCell(rest, "the length at rest"));
+    const to = need(readLengthCell(stretched, "the stretched length"));
+    return need(stretchOf(from.value, lengthInto(to, from.unit)));
   });
 }
 
@@ -102,38 +91,27 @@ export function stretch(rest: any[][], stretched: any[][]): any[][] {
  */
 export function knitCheck(stretch: any[][], required: any[][]): any[][] {
   return lookUp([stretch, required], (stretch, required) => {
-    const own = readShare(stretch, "the stretch of the cloth");
-    if (!own.ok) return own;
-    const asked = readShare(required, "the stretch that the pattern asks");
-    return asked.ok ? stretchesEnough(own.value, asked.value) : asked;
+    const own = need(readShareCell(stretch, "the stretch of the cloth"));
+    return need(stretchesEnough(own, need(readShareCell(required, "the stretch that the pattern asks"))));
   });
-}
-
-/** A fraction, or a percentage with its sign. */
-function readShare(cell: Cell, wanted: string): Result<number> {
-  const percent = typeof cell === "string" && cell.trim().endsWith("%");
-  const read = readNumberCell(percent ? cell.trim().slice(0, -1) : cell, wanted);
-  return read.ok && percent ? answer(read.value / 100) : read;
 }
 
 const settingsOf = (settings: unknown): Settings =>
   isFilled(settings) ? need(readSettings(cellsOf(settings))) : noSettings;
 
-function whereOf(
-  garment: Cell,
-  place: Cell,
-  unit: Cell,
-): Result<{ readonly garment: string; readonly place: string; readonly unit: BodyUnit }> {
-  const word = readWordCell(garment, "a garment, such as shirt");
-  if (!word.ok) return word;
-  const label = readWordCell(place, "a place, such as bust");
-  if (!label.ok) return label;
-  const known = readPlace(label.value, "body");
-  if (known === null) return refuse("unknownPlace", { text: label.value, known: "bust, waist, hip and the like" });
-  const named = readUnitCell(unit);
-  if (!named.ok) return named;
-  const { unit: to, factor } = named.value ?? { unit: "in" as const, factor: undefined };
-  if (factor !== undefined || (to !== "in" && to !== "cm"))
-    return refuse("unknownUnit", { text: String(unit), known: "in or cm" });
-  return answer({ garment: word.value, place: known, unit: to });
+interface Where {
+  readonly garment: string;
+  readonly place: string;
+  readonly unit: BodyUnit;
+}
+
+function whereOf(garmentCell: Cell, placeCell: Cell, unitCell: Cell): Where {
+  const garment = need(readWordCell(garmentCell, "a garment, such as shirt"));
+  const label = need(readWordCell(placeCell, "a place, such as bust"));
+  const place = readPlace(label, "body");
+  if (place === null) return need(refuse("unknownPlace", { text: label, known: "bust, waist, hip and the like" }));
+  const { unit, factor } = need(readUnitCell(unitCell)) ?? { unit: "in" };
+  if (factor !== undefined || unit === "yd" || unit === "m")
+    return need(refuse("unknownUnit", { text: String(unitCell), known: "in or cm" }));
+  return { garment, place, unit };
 }

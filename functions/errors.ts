@@ -1,100 +1,98 @@
 import { refuse, sentence, type Problem, type ProblemCode, type Result } from "../src/index";
 
 /**
- * Which error each problem becomes. "notAvailable" (#N/A): something that this range doesn't have, or off the chart;
- * "value" (#VALUE!): something that can't be read or used. Both carry the problem's sentence. Codes are in the order of
- * src/problem.ts; a new one does not compile until it stands here.
+ * Problems that become #VALUE!: something that can't be read or used. Any other is #N/A. Codes are in the order of
+ * src/problem.ts; a new one does not compile until it stands here or below.
  */
-const ERRORS: Readonly<Record<ProblemCode, "value" | "notAvailable">> = {
-  blank: "value",
-  unreadableLength: "value",
-  unknownUnit: "value",
-  negative: "value",
-  badStep: "value",
-  badDenominator: "value",
-  excelDate: "value",
-  notANumber: "value",
+type ValueCode = Known<
+  | "blank"
+  | "unreadableLength"
+  | "unknownUnit"
+  | "negative"
+  | "badStep"
+  | "badDenominator"
+  | "excelDate"
+  | "notANumber"
+  | "errorCell"
+  | "notTrueOrFalse"
+  | "shapesDiffer"
+  | "oneCellWanted"
+  | "unexpected"
+  | "unreadableName"
+  | "emptyChart"
+  | "chartHeadings"
+  | "wrongTable"
+  | "columnWithoutHeading"
+  | "sizeTwice"
+  | "twoCharts"
+  | "placeTwice"
+  | "unknownPlace"
+  | "unreadableFigure"
+  | "severalTables"
+  | "chartUnitUnknown"
+  | "severalPeople"
+  | "noBody"
+  | "unknownRule"
+  | "cmAgainstInches"
+  | "fallingRow"
+  | "unreadableGroup"
+  | "tooManyGroups"
+  | "unknownNap"
+  | "unknownGarment"
+  | "noSettingHeadings"
+  | "unknownSetting"
+  | "badSetting"
+  | "unreadableBand"
+  | "unknownTerm"
+  | "notAboveZero"
+  | "stretchedShorter"
+  | "notMeasured"
+  | "unknownRow"
+  | "badStretch"
+  | "badClothWidth"
+  | "shrinkage"
+  | "noPieces"
+  | "pieceSize"
+  | "pieceCount"
+  | "tooManyPieces"
+  | "pieceTooWide"
+  | "unknownLayout"
+  | "repeatTooLong"
+  | "badOutline"
+  | "fewerTries"
+  | "pieceLeftOver"
+  | "unknownFlag"
+  | "piecesHeading"
+  | "unreadableMoney"
+  | "percentAboveOne"
+  | "noHeadings"
+  | "headingMissing"
+  | "unitNotSaid"
+>;
+type Known<Code extends ProblemCode> = Code;
 
-  errorCell: "value",
-  notTrueOrFalse: "value",
-  shapesDiffer: "value",
-  oneCellWanted: "value",
-  unexpected: "value",
-  unreadableName: "value",
-  emptyChart: "value",
-  chartHeadings: "value",
-  wrongTable: "value",
-  columnWithoutHeading: "value",
-  sizeTwice: "value",
-  twoCharts: "value",
-  placeTwice: "value",
-  sizeNotOnChart: "notAvailable",
-  placeNotOnChart: "notAvailable",
-  unknownPlace: "value",
-  unreadableFigure: "value",
-  unknownPattern: "notAvailable",
-  noTable: "notAvailable",
-  severalTables: "value",
-  chartUnitUnknown: "value",
-  unknownPerson: "notAvailable",
-  severalPeople: "value",
-  noBody: "value",
-
-  unknownRule: "value",
-  cmAgainstInches: "value",
-  aboveChart: "notAvailable",
-  belowChart: "notAvailable",
-  fallingRow: "value",
-  missingFigure: "notAvailable",
-  unreadableGroup: "value",
-  sizeInNoGroup: "notAvailable",
-  tooManyGroups: "value",
-
-  unknownView: "notAvailable",
-  unknownPart: "notAvailable",
-  unknownNap: "value",
-  napNotPrinted: "notAvailable",
-  noAmount: "notAvailable",
-  widthNotPrinted: "notAvailable",
-
-  unknownGarment: "value",
-  noSettingHeadings: "value",
-  unknownSetting: "value",
-  badSetting: "value",
-  unreadableBand: "value",
-  noLeastEase: "notAvailable",
-  noBand: "notAvailable",
-  unknownTerm: "value",
-  noBandForTerm: "notAvailable",
-  notAboveZero: "value",
-  stretchedShorter: "value",
-  notMeasured: "value",
-  nothingToCompare: "notAvailable",
-  unknownRow: "value",
-  tightEverywhere: "notAvailable",
-  badStretch: "value",
-
-  badClothWidth: "value",
-  shrinkage: "value",
-  noPieces: "value",
-  pieceSize: "value",
-  pieceCount: "value",
-  tooManyPieces: "value",
-  pieceTooWide: "value",
-  unknownLayout: "value",
-  repeatTooLong: "value",
-  badOutline: "value",
-  fewerTries: "value",
-  unknownCloth: "notAvailable",
-  pieceLeftOver: "value",
-  unknownFlag: "value",
-  piecesHeading: "value",
-
-  unreadableMoney: "value",
-  percentAboveOne: "value",
-  noHeadings: "value",
-  headingMissing: "value",
-  unitNotSaid: "value",
+/** Problems that become #N/A: something that this range doesn't have, or off the chart. */
+const NOT_AVAILABLE: Readonly<Record<Exclude<ProblemCode, ValueCode>, true>> = {
+  sizeNotOnChart: true,
+  placeNotOnChart: true,
+  unknownPattern: true,
+  noTable: true,
+  unknownPerson: true,
+  aboveChart: true,
+  belowChart: true,
+  missingFigure: true,
+  sizeInNoGroup: true,
+  unknownView: true,
+  unknownPart: true,
+  napNotPrinted: true,
+  noAmount: true,
+  widthNotPrinted: true,
+  noLeastEase: true,
+  noBand: true,
+  noBandForTerm: true,
+  nothingToCompare: true,
+  tightEverywhere: true,
+  unknownCloth: true,
 };
 
 /** A spreadsheet error as a cell value, the way Excel hands them over. */
@@ -119,22 +117,29 @@ export function errorValue(error: string): ErrorValue {
 /** What stands in a cell in place of an answer: our error with its sentence, or the error that her own cell holds. */
 export function problemValue(problem: Problem): CustomFunctions.Error | ErrorValue {
   if (problem.code === "errorCell") return errorValue(problem.details.error);
-  const code =
-    ERRORS[problem.code] === "notAvailable"
-      ? CustomFunctions.ErrorCode.notAvailable
-      : CustomFunctions.ErrorCode.invalidValue;
-  return new CustomFunctions.Error(code, sentence(problem));
+  const { notAvailable, invalidValue } = CustomFunctions.ErrorCode;
+  return new CustomFunctions.Error(problem.code in NOT_AVAILABLE ? notAvailable : invalidValue, sentence(problem));
 }
 
-/** Leaves a function with a problem; only `guarded` catches it. */
+/** Leaves a function, or one element of a look-up, with a problem. */
 class Refusal {
   constructor(readonly problem: Problem) {}
 }
 
-/** The value of a result; a problem ends the whole function with its error. */
+/** The value of a result; a problem ends the function, or the element of a look-up, with its error. */
+export function need(result: { readonly ok: false; readonly problem: Problem }): never;
+export function need<T>(result: Result<T>): T;
 export function need<T>(result: Result<T>): T {
   if (result.ok) return result.value;
   throw new Refusal(result.problem);
+}
+
+/** The problem that was thrown, or a fault of ours as one; a finished error goes on its way. */
+export function problemIn(thrown: unknown): Problem {
+  if (thrown instanceof CustomFunctions.Error) throw thrown;
+  if (thrown instanceof Refusal) return thrown.problem;
+  const text = thrown instanceof Error ? thrown.message : "";
+  return refuse("unexpected", { text: text === "" ? "no more is known" : text }).problem;
 }
 
 /**
@@ -145,16 +150,12 @@ export function guarded<T>(work: () => T): T | ErrorValue {
   try {
     return work();
   } catch (thrown) {
-    if (thrown instanceof CustomFunctions.Error) throw thrown;
-    const problem = thrown instanceof Refusal ? thrown.problem : unexpected(thrown);
-    const value = problemValue(problem);
-    if (value instanceof CustomFunctions.Error) throw value;
-    return value;
+    return thrownOr(problemValue(problemIn(thrown)));
   }
 }
 
-/** A fault of ours, as a problem. */
-export function unexpected(thrown: unknown): Problem {
-  const text = thrown instanceof Error ? thrown.message : "";
-  return refuse("unexpected", { text: text === "" ? "no more is known" : text }).problem;
+/** A cell's answer; an error of ours must be thrown, where it is the only answer. */
+export function thrownOr<T>(answer: T | CustomFunctions.Error): T {
+  if (answer instanceof CustomFunctions.Error) throw answer;
+  return answer;
 }

@@ -1,5 +1,4 @@
 import {
-  answer,
   isMissing,
   printedYardage,
   readFlagCell,
@@ -8,7 +7,6 @@ import {
   readWidthCell,
   readWordCell,
   type Cell,
-  type Result,
 } from "../src/index";
 import { cellsOf, lookUp } from "./cells";
 import { guarded, need } from "./errors";
@@ -42,45 +40,21 @@ export function yardage(
     return lookUp(
       [view, width, size, part, nap, estimate, pattern],
       (view, width, size, part, nap, estimate, pattern) => {
-        const tables = source.fabricCharts(pattern);
-        if (!tables.ok) return tables;
-        const charts = tables.value;
-        const asked = allOf([
-          readWidthCell(width),
-          readSizeCell(
-            size,
-            charts.flatMap(({ sizes }) => sizes),
-          ),
-          word(view),
-          word(part),
-          readNapCell(nap),
-          readFlagCell(estimate, false),
-        ] as const);
-        if (!asked.ok) return asked;
-        const [cloth, label, name, use, direction, guess] = asked.value;
-        const found = printedYardage(charts, {
-          width: cloth,
-          size: label,
-          view: name,
-          part: use === "" ? "main" : use,
-          nap: direction,
-          estimate: guess,
-        });
-        return found.ok ? answer(found.value.amount) : found;
+        const charts = need(source.fabricCharts(pattern));
+        const sizes = charts.flatMap((chart) => chart.sizes);
+        return need(
+          printedYardage(charts, {
+            width: need(readWidthCell(width)),
+            size: need(readSizeCell(size, sizes)),
+            view: word(view),
+            part: word(part) || "main",
+            nap: need(readNapCell(nap)),
+            estimate: need(readFlagCell(estimate, false)),
+          }),
+        ).amount;
       },
     );
   }) as any[][];
 }
 
-const word = (cell: Cell): Result<string> => (isMissing(cell) ? answer("") : readWordCell(cell, "a word"));
-
-type Values<Results extends readonly Result<unknown>[]> = {
-  -readonly [Key in keyof Results]: Results[Key] extends Result<infer Value> ? Value : never;
-};
-
-/** All values, or the first problem. */
-function allOf<const Results extends readonly Result<unknown>[]>(results: Results): Result<Values<Results>> {
-  const wrong = results.find((result) => !result.ok);
-  if (wrong && !wrong.ok) return wrong;
-  return answer(results.map((result) => result.ok && result.value) as Values<Results>);
-}
+const word = (cell: Cell): string => (isMissing(cell) ? "" : need(readWordCell(cell, "a word")));

@@ -5,6 +5,7 @@ import {
   chooseChart,
   isMissing,
   noSettings,
+  once,
   readBodyLines,
   readOneBody,
   readSettings,
@@ -52,13 +53,12 @@ export function forBodies(args: FitArguments, make: Make): any {
       const rows = lines.map((_, row) => [row + 1]);
       return lookUp([rows, args.garment, args.pattern], (row, garment, pattern) => {
         const body = lines[Number(row) - 1] ?? null;
-        return body === null ? answer("") : fits(body, garment, pattern);
+        return body === null ? "" : fits(body, garment, pattern);
       });
     }
     return lookUp([args.garment, args.person, args.pattern], (garment, person, pattern) => {
-      if (named && isMissing(person)) return refuse("blank", { wanted: "a person" });
-      const body = readOneBody(cells, person);
-      return body.ok ? fits(body.value, garment, pattern) : body;
+      if (named && isMissing(person)) need(refuse("blank", { wanted: "a person" }));
+      return fits(need(readOneBody(cells, person)), garment, pattern);
     });
   });
 }
@@ -72,19 +72,11 @@ export function isFilled(argument: unknown): boolean {
 function fittings(args: FitArguments, make: Make) {
   const charts = chartReader(args);
   const made = new Map<Chart, Map<string, ReturnType<Make>>>();
-  const words = new Map<Cell, Result<string>>();
-  return (body: Body, garment: Cell, pattern: Cell): Result<AnswerCell> => {
-    const word = words.get(garment) ?? readWordCell(garment, "a garment, such as shirt");
-    words.set(garment, word);
-    if (!word.ok) return word;
-    const found = charts(body, pattern);
-    if (!found.ok) return found;
-    const { chart, options } = found.value;
-    const known = made.get(chart) ?? new Map<string, ReturnType<Make>>();
-    made.set(chart, known);
-    const ready = known.get(word.value) ?? make(chart, word.value, options);
-    known.set(word.value, ready);
-    return ready.ok ? ready.value(body) : ready;
+  return (body: Body, garment: Cell, pattern: Cell): AnswerCell => {
+    const word = need(readWordCell(garment, "a garment, such as shirt"));
+    const { chart, options } = charts(body, pattern);
+    const known = once(made, chart, () => new Map<string, ReturnType<Make>>());
+    return need(need(once(known, word, () => make(chart, word, options)))(body));
   };
 }
 
@@ -100,17 +92,13 @@ function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">
   const settings: Settings = isFilled(args.settings) ? need(readSettings(cellsOf(args.settings))) : noSettings;
   const patterns = new Map<Cell, Result<PatternTables>>();
   const options = new Map<Chart, Result<FitOptions>>();
-  return (body: Body, pattern: Cell): Result<FittingCharts> => {
-    const tables = patterns.get(pattern) ?? tablesOf(source, finishedSource, pattern);
-    patterns.set(pattern, tables);
-    if (!tables.ok) return tables;
+  return (body: Body, pattern: Cell): FittingCharts => {
+    const tables = need(once(patterns, pattern, () => tablesOf(source, finishedSource, pattern)));
     const name = isMissing(pattern) ? "This pattern" : String(pattern);
-    const { charts, finished } = tables.value;
-    const chart = charts.length === 1 ? answer(charts[0]!) : chooseChart(charts, nearOf(body, charts), name);
-    if (!chart.ok) return chart;
-    const ready = options.get(chart.value) ?? optionsFor(chart.value, finished, settings, name);
-    options.set(chart.value, ready);
-    return ready.ok ? answer({ chart: chart.value, options: { ...ready.value, tables: charts } }) : ready;
+    const { charts, finished } = tables;
+    const chart = charts.length === 1 ? charts[0]! : need(chooseChart(charts, nearOf(body, charts), name));
+    const ready = need(once(options, chart, () => optionsFor(chart, finished, settings, name)));
+    return { chart, options: { ...ready, tables: charts } };
   };
 }
 
@@ -154,6 +142,6 @@ function optionsFor(chart: Chart, finished: readonly Chart[], settings: Settings
 export function oneFitting(args: FitArguments): FittingCharts & { readonly body: Body; readonly garment: string } {
   const garment = need(readWordCell(oneCell(args.garment, "The garment"), "a garment, such as shirt"));
   const body = need(readOneBody(cellsOf(args.body), oneCell(args.person, "The person")));
-  const charts = need(chartReader(args)(body, oneCell(args.pattern, "The pattern")));
+  const charts = chartReader(args)(body, oneCell(args.pattern, "The pattern"));
   return { ...charts, body, garment };
 }

@@ -7,9 +7,9 @@ import {
   refuse,
   sizeCell,
   sizeCutter,
-  type Result,
 } from "../src/index";
-import { plan, type AnswerCell } from "./cells";
+import { plan } from "./cells";
+import { need } from "./errors";
 import { forBodies, isFilled, oneFitting, type FitArguments } from "./fit-arguments";
 
 /**
@@ -91,18 +91,15 @@ export function blend(
 ): any[][] {
   return plan(() => {
     const fit = oneFitting({ chart, body, garment, finished, person, pattern, settings });
-    const rows = blendRows(fit.chart, fit.body, fit.garment, fit.options);
-    if (!rows.ok) return rows;
-    return answer(
-      rows.value.map((row): readonly AnswerCell[] => [
-        placeName(row.place),
-        row.size === null ? null : sizeCell(row.size),
-        row.girthChange,
-        row.edgeChange,
-        row.lengthChange,
-        row.note,
-      ]),
-    );
+    const rows = need(blendRows(fit.chart, fit.body, fit.garment, fit.options));
+    return rows.map(({ place, size, girthChange, edgeChange, lengthChange, note }) => [
+      placeName(place),
+      size === null ? null : sizeCell(size),
+      girthChange,
+      edgeChange,
+      lengthChange,
+      note,
+    ]);
   });
 }
 
@@ -127,22 +124,20 @@ export function easePlan(
   pattern?: any[][],
   settings?: any[][],
 ): any[][] {
-  return plan((): Result<readonly (readonly AnswerCell[])[]> => {
-    if (!isFilled(finished)) return refuse("blank", { wanted: "a table of finished garment measurements" });
+  return plan(() => {
+    if (!isFilled(finished)) need(refuse("blank", { wanted: "a table of finished garment measurements" }));
     const fit = oneFitting({ chart, body, garment, finished, person, pattern, settings });
-    if (!fit.options.finished) return refuse("noTable", { pattern: String(pattern), kind: "finished measurements" });
-    const rows = easeRows(fit.chart, fit.body, fit.garment, fit.options.finished, fit.options);
-    if (!rows.ok) return rows;
-    if (rows.value.length === 0) return refuse("nothingToCompare", {});
-    return answer(
-      rows.value.map(({ size, place, ease, term, enough, note }) => [
-        sizeCell(size),
-        placeName(place),
-        ease,
-        term,
-        enough,
-        note,
-      ]),
-    );
+    const { finished: garments } = fit.options;
+    if (!garments) return need(refuse("noTable", { pattern: String(pattern), kind: "finished measurements" }));
+    const rows = need(easeRows(fit.chart, fit.body, fit.garment, garments, fit.options));
+    if (rows.length === 0) need(refuse("nothingToCompare", {}));
+    return rows.map(({ size, place, ease, term, enough, note }) => [
+      sizeCell(size),
+      placeName(place),
+      ease,
+      term,
+      enough,
+      note,
+    ]);
   });
 }

@@ -1,24 +1,25 @@
 import {
-  answer,
   cellText,
   cellTries,
+  clothUnitOf,
   convert,
   isBlank,
   isMissing,
   layoutPlanRows,
+  lengthInto,
   readLengthCell,
   readPieces,
   readUnitCell,
   readWidthCell,
   refuse,
   rememberedLayouts,
+  smallUnitOf,
   type BodyUnit,
   type Cell,
   type Cloth,
   type FabricUnit,
   type Layout,
   type PiecesOfFabric,
-  type Result,
 } from "../src/index";
 import { cellsOf, oneCell, plan, single } from "./cells";
 import { guarded, need } from "./errors";
@@ -46,10 +47,10 @@ export function layoutLength(
   gap?: any[][],
 ): any[][] {
   return guarded(() => {
-    const { laid, into } = need(layouts(pieces, width, unit, layout, repeat, gap));
+    const { laid, into } = layouts(pieces, width, unit, layout, repeat, gap);
     const lengths = laid.map(({ layout: { length }, body }) => convert(length!, body, into));
-    if (laid.length === 1) return single(() => answer(lengths[0]!));
-    return plan(() => answer(laid.map(({ fabric }, i) => [fabric.name || "(no fabric named)", lengths[i]!])));
+    if (laid.length === 1) return single(() => lengths[0]!);
+    return plan(() => laid.map(({ fabric }, i) => [fabric.name || "(no fabric named)", lengths[i]!]));
   });
 }
 
@@ -73,12 +74,9 @@ export function layoutPlan(
   gap?: any[][],
 ): any[][] {
   return plan(() => {
-    const { laid } = need(layouts(pieces, width, unit, layout, repeat, gap));
-    const several = laid.length > 1;
-    return answer(
-      laid.flatMap(({ layout, fabric, body }) =>
-        layoutPlanRows(layout, fabric.pieces, body, several ? fabric.name : ""),
-      ),
+    const { laid } = layouts(pieces, width, unit, layout, repeat, gap);
+    return laid.flatMap(({ layout, fabric, body }) =>
+      layoutPlanRows(layout, fabric.pieces, body, laid.length > 1 ? fabric.name : ""),
     );
   });
 }
@@ -96,12 +94,10 @@ function layouts(
   layout: unknown,
   repeat: unknown,
   gap: unknown,
-): Result<{ readonly laid: readonly Laid[]; readonly into: FabricUnit }> {
-  const into = readUnitCell(oneCell(unit, "The unit"));
-  if (!into.ok) return into;
-  const known = into.value?.unit ?? null;
-  if (known === null) return refuse("blank", { wanted: "the unit, yd or m," });
-  const body: BodyUnit = known === "yd" || known === "in" ? "in" : "cm";
+): { readonly laid: readonly Laid[]; readonly into: FabricUnit } {
+  const known = need(readUnitCell(oneCell(unit, "The unit")))?.unit;
+  if (known === undefined) return need(refuse("blank", { wanted: "the unit, yd or m," }));
+  const body = smallUnitOf(known);
   const cloth = readCloth(
     oneCell(width, "The width"),
     oneCell(layout, "The layout"),
@@ -109,38 +105,21 @@ function layouts(
     oneCell(gap, "The gap"),
     body,
   );
-  if (!cloth.ok) return cloth;
-  const fabrics = readPieces(cellsOf(pieces), body);
-  if (!fabrics.ok) return fabrics;
-  const laid: Laid[] = [];
-  for (const fabric of fabrics.value) {
-    const found = layoutOf(fabric.pieces, cloth.value, { tries: cellTries(fabric.pieces) });
-    if (found.length === null) return { ok: false, problem: found.problems[0]! };
-    laid.push({ fabric, layout: found, body });
-  }
-  return answer({ laid, into: body === "in" ? "yd" : "m" });
-}
-
-function readCloth(width: Cell, layout: Cell, repeat: Cell, gap: Cell, body: BodyUnit): Result<Cloth> {
-  const wide = readWidthCell(width);
-  if (!wide.ok) return wide;
-  const word = isBlank(layout) ? "single" : cellText(layout).toLowerCase();
-  if (word !== "single" && word !== "folded") return refuse("unknownLayout", { text: cellText(layout) });
-  const between = [smallLength(repeat, "a repeat", body), smallLength(gap, "a gap", body)] as const;
-  for (const read of between) if (!read.ok) return read;
-  const [by, room] = between.map((read) => (read.ok ? read.value : 0));
-  return answer({
-    width: wide.value.unit ? convert(wide.value.value, wide.value.unit, body) : wide.value.value,
-    layout: word,
-    unit: body,
-    ...(by && { repeat: by }),
-    ...(room && { gap: room }),
+  const laid = need(readPieces(cellsOf(pieces), body)).map((fabric): Laid => {
+    const found = layoutOf(fabric.pieces, cloth, { tries: cellTries(fabric.pieces) });
+    return found.length === null ? need({ ok: false, problem: found.problems[0]! }) : { fabric, layout: found, body };
   });
+  return { laid, into: clothUnitOf(known) };
 }
 
-function smallLength(cell: Cell, wanted: string, body: BodyUnit): Result<number> {
-  if (isMissing(cell)) return answer(0);
-  const read = readLengthCell(cell, wanted);
-  if (!read.ok) return read;
-  return answer(read.value.unit ? convert(read.value.value, read.value.unit, body) : read.value.value);
+function readCloth(width: Cell, layout: Cell, repeat: Cell, gap: Cell, body: BodyUnit): Cloth {
+  const wide = lengthInto(need(readWidthCell(width)), body);
+  const word = isBlank(layout) ? "single" : cellText(layout).toLowerCase();
+  if (word !== "single" && word !== "folded") return need(refuse("unknownLayout", { text: cellText(layout) }));
+  const by = smallLength(repeat, "a repeat", body);
+  const room = smallLength(gap, "a gap", body);
+  return { width: wide, layout: word, unit: body, ...(by && { repeat: by }), ...(room && { gap: room }) };
 }
+
+const smallLength = (cell: Cell, wanted: string, body: BodyUnit): number =>
+  isMissing(cell) ? 0 : lengthInto(need(readLengthCell(cell, wanted)), body);

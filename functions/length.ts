@@ -1,8 +1,8 @@
 import {
-  answer,
   convert,
   formatFraction,
   isMissing,
+  lengthInto,
   readLengthCell,
   readNumberCell,
   readSignedLengthCell,
@@ -11,9 +11,9 @@ import {
   roundUp,
   type Cell,
   type FabricUnit,
-  type Result,
 } from "../src/index";
 import { lookUp } from "./cells";
+import { need } from "./errors";
 
 /**
  * Reads a length as patterns print it, such as 30 1/2, 77,5 cm or 2 3/8 yd, and gives it as a number.
@@ -25,17 +25,12 @@ import { lookUp } from "./cells";
  */
 export function length(text: any[][], unit?: any[][], unitIfNone?: any[][]): any[][] {
   return lookUp([text, unit, unitIfNone], (text, unit, unitIfNone) => {
-    const read = readLengthCell(text, "a length");
-    const to = readUnitCell(unit);
-    const ifNone = readUnitCell(unitIfNone);
-    if (!read.ok) return read;
-    if (!to.ok) return to;
-    if (!ifNone.ok) return ifNone;
-    const { value } = read.value;
-    const from = read.value.unit ? { unit: read.value.unit } : ifNone.value;
-    if (!from || !to.value) return answer(value * (to.value ? 1 : (from?.factor ?? 1)));
-    const { unit: target, factor = 1 } = to.value;
-    return answer(convert(value * (from.factor ?? 1), from.unit, target) / factor);
+    const read = need(readLengthCell(text, "a length"));
+    const to = need(readUnitCell(unit));
+    const ifNone = need(readUnitCell(unitIfNone));
+    const from = read.unit ? { unit: read.unit } : ifNone;
+    if (!from || !to) return read.value * (to ? 1 : (from?.factor ?? 1));
+    return convert(read.value * (from.factor ?? 1), from.unit, to.unit) / (to.factor ?? 1);
   });
 }
 
@@ -61,14 +56,10 @@ export function toMetres(yards: any[][], step?: any[][]): any[][] {
   return lookUp([yards, step], (yards, step) => converted(yards, "yd", "m", step));
 }
 
-function converted(cell: Cell, from: FabricUnit, to: FabricUnit, stepCell: Cell): Result<number> {
-  const read = readLengthCell(cell, from === "m" ? "a length in metres" : "a length in yards");
-  if (!read.ok) return read;
-  const length = convert(read.value.value, read.value.unit ?? from, to);
-  if (isMissing(stepCell)) return answer(length);
-  const step = readLengthCell(stepCell, "a step");
-  if (!step.ok) return step;
-  return roundUp(length, convert(step.value.value, step.value.unit ?? to, to));
+function converted(cell: Cell, from: FabricUnit, to: FabricUnit, stepCell: Cell): number {
+  const { value, unit } = need(readLengthCell(cell, from === "m" ? "a length in metres" : "a length in yards"));
+  const length = convert(value, unit ?? from, to);
+  return isMissing(stepCell) ? length : need(roundUp(length, lengthInto(need(readLengthCell(stepCell, "a step")), to)));
 }
 
 /**
@@ -80,10 +71,8 @@ function converted(cell: Cell, from: FabricUnit, to: FabricUnit, stepCell: Cell)
  */
 export function fraction(number: any[][], denominator?: any[][]): any[][] {
   return lookUp([number, denominator], (number, denominator) => {
-    const read = readSignedLengthCell(number, "a number");
-    if (!read.ok) return read;
-    const parts: Result<number> = isMissing(denominator) ? answer(8) : readNumberCell(denominator, "a denominator");
-    return parts.ok ? formatFraction(read.value.value, parts.value) : parts;
+    const { value } = need(readSignedLengthCell(number, "a number"));
+    return need(formatFraction(value, isMissing(denominator) ? 8 : need(readNumberCell(denominator, "a denominator"))));
   });
 }
 
@@ -96,12 +85,9 @@ export function fraction(number: any[][], denominator?: any[][]): any[][] {
  */
 export function buyLength(length: any[][], step: any[][]): any[][] {
   return lookUp([length, step], (length, step) => {
-    const read = readLengthCell(length, "a length");
-    if (!read.ok) return read;
-    if (isMissing(step)) return refuse("blank", { wanted: "a step, such as 0.125" });
-    const by = readLengthCell(step, "a step");
-    if (!by.ok) return by;
-    const { value, unit } = read.value;
-    return roundUp(unit && by.value.unit ? convert(value, unit, by.value.unit) : value, by.value.value);
+    const read = need(readLengthCell(length, "a length"));
+    if (isMissing(step)) need(refuse("blank", { wanted: "a step, such as 0.125" }));
+    const by = need(readLengthCell(step, "a step"));
+    return need(roundUp(lengthInto(read, by.unit), by.value));
   });
 }

@@ -1,5 +1,6 @@
-import { answer, chartIndex as indexOf, readWordCell, tags as tagsOf, type NamedTable } from "../src/index";
+import { chartIndex as indexOf, readWordCell, tags as tagsOf, type NamedTable } from "../src/index";
 import { cellsOf, lookUp, plan } from "./cells";
+import { need } from "./errors";
 
 /**
  * Makes search words to look up what others have sewn from a pattern, such as #maker4821 #m4821.
@@ -10,10 +11,8 @@ import { cellsOf, lookUp, plan } from "./cells";
  */
 export function tags(maker: any[][], number: any[][]): any[][] {
   return lookUp([maker, number], (maker, number) => {
-    const name = readWordCell(maker, "the maker's name");
-    if (!name.ok) return name;
-    const digits = readWordCell(number, "the pattern's number");
-    return digits.ok ? tagsOf(name.value, digits.value) : digits;
+    const name = need(readWordCell(maker, "the maker's name"));
+    return need(tagsOf(name, need(readWordCell(number, "the pattern's number"))));
   });
 }
 
@@ -25,7 +24,7 @@ export function tags(maker: any[][], number: any[][]): any[][] {
  * @returns A row for each figure: pattern, kind, unit, view, part, width, width unit, nap, measurement, size, low and high.
  */
 export function chartIndex(name: any[][], table: any[][][]): any[][] {
-  return plan(() => answer(indexOf(pairs([name, ...(Array.isArray(table) ? table : [])]))));
+  return plan(() => indexOf(pairs([name, ...(Array.isArray(table) ? table : [])])));
 }
 
 /** Names and tables in turn; a table that is missing at the end is a blank one. */

@@ -1,5 +1,4 @@
 import {
-  answer,
   bodyMeasures,
   capital,
   cellText,
@@ -31,7 +30,7 @@ import { chartIn } from "./remember";
 export function sizeColumn(chart: any[][], size: any[][], pattern?: any[][]): any[][] {
   return guarded(() => {
     const source = need(chartIn(cellsOf(chart)));
-    return lookUpColumns([size, pattern], (size, pattern) => columnOf(source, size, pattern));
+    return lookUpColumns([size, pattern], (size, pattern) => need(columnOf(source, size, pattern)));
   }) as any[][];
 }
 
@@ -55,17 +54,12 @@ export function sizeMatch(
   return guarded(() => {
     const source = need(chartIn(cellsOf(chart)));
     return lookUp([place, measure, rule, pattern], (place, measure, rule, pattern) => {
-      const charts = source.charts("body", pattern);
-      if (!charts.ok) return charts;
-      const where = readPlaceCell(place, charts.value);
-      if (!where.ok) return where;
-      const found = readMeasureArgument(measure);
-      if (!found.ok) return found;
-      const word = readMatchRule(isMissing(rule) ? "" : cellText(rule));
-      if (!word.ok) return word;
+      const charts = need(source.charts("body", pattern));
+      const where = need(readPlaceCell(place, charts));
+      const found = need(readMeasureArgument(measure));
+      const word = need(readMatchRule(isMissing(rule) ? "" : cellText(rule)));
       const name = isMissing(pattern) ? "This range" : cellText(pattern);
-      const match = sizeMatchAmong(charts.value, where.value, found.value, word.value, name);
-      return match.ok ? answer(sizeCell(match.value.size)) : match;
+      return sizeCell(need(sizeMatchAmong(charts, where, found, word, name)).size);
     });
   }) as any[][];
 }
@@ -83,18 +77,15 @@ export function sizeByPlace(chart: any[][], body: any[][], person?: any[][], pat
   return plan(() => {
     const source = need(chartIn(cellsOf(chart)));
     const measured = need(readOneBody(cellsOf(body), oneCell(person, "The person")));
-    const chosen = chartFrom(source, "body", oneCell(pattern, "The pattern"), bodyMeasures(measured));
-    if (!chosen.ok) return chosen;
-    return answer(
-      sizesOf(chosen.value, measured).map(({ place, measure, size, figure, difference, note }) => [
-        capital(place),
-        measure,
-        size === null ? null : sizeCell(size),
-        figure,
-        difference,
-        note,
-      ]),
-    );
+    const chosen = need(chartFrom(source, "body", oneCell(pattern, "The pattern"), bodyMeasures(measured)));
+    return sizesOf(chosen, measured).map(({ place, measure, size, figure, difference, note }) => [
+      capital(place),
+      measure,
+      size === null ? null : sizeCell(size),
+      figure,
+      difference,
+      note,
+    ]);
   });
 }
 
@@ -106,10 +97,7 @@ export function sizeByPlace(chart: any[][], body: any[][], person?: any[][], pat
  * @returns The groups, joined by a plus sign.
  */
 export function envelope(groups: any[][], sizes: any[][]): any {
-  return single(() => {
-    const found = envelopes(cellsOf(groups).flat(), cellsOf(sizes).flat());
-    return found.ok ? answer(found.value.join(" + ")) : found;
-  });
+  return single(() => need(envelopes(cellsOf(groups).flat(), cellsOf(sizes).flat())).join(" + "));
 }
 
 /**
@@ -121,9 +109,7 @@ export function envelope(groups: any[][], sizes: any[][]): any {
  */
 export function ease(finished: any[][], body: any[][]): any[][] {
   return lookUp([finished, body], (finished, body) => {
-    const garment = readMeasureArgument(finished, "a finished measurement");
-    if (!garment.ok) return garment;
-    const measure = readMeasureArgument(body, "a body measurement");
-    return measure.ok ? totalEase(garment.value, measure.value) : measure;
+    const garment = need(readMeasureArgument(finished, "a finished measurement"));
+    return need(totalEase(garment, need(readMeasureArgument(body, "a body measurement"))));
   });
 }

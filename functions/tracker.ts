@@ -9,10 +9,10 @@ import {
   shopList as listToBuy,
   shopListCells,
   type Cell,
-  type Result,
   type ShopCell,
 } from "../src/index";
 import { cellsOf, isGiven, lookUp, plan, type AnswerCell } from "./cells";
+import { need } from "./errors";
 
 /**
  * What a pattern or a fabric costs today: the price less its percentage, or the sale price, whichever is lower, in whole cents.
@@ -24,7 +24,7 @@ import { cellsOf, isGiven, lookUp, plan, type AnswerCell } from "./cells";
  */
 export function salePrice(price: any[][], percentOff?: any[][], salePrice?: any[][]): any[][] {
   return lookUp([price, percentOff, salePrice], (price, percentOff, sale) =>
-    priceToday(plain(price), plain(percentOff), plain(sale)),
+    need(priceToday(plain(price), plain(percentOff), plain(sale))),
   );
 }
 
@@ -42,19 +42,14 @@ const plain = (cell: Cell): string | number | boolean | null => (isErrorCell(cel
 export function hasDetails(details: any[][], wanted: any[][], all?: any[][]): any[][] {
   return lookUp([details, wanted, all], (details, wanted, all) => {
     const listed = readWords(details, "a list of design details");
-    if (!listed.ok) return listed;
     const asked = readWords(wanted, "a detail to look for");
-    if (!asked.ok) return asked;
-    const every = readFlagCell(all, false);
-    return every.ok ? includesDetails(listed.value, asked.value, every.value) : every;
+    return need(includesDetails(listed, asked, need(readFlagCell(all, false))));
   });
 }
 
 /** Text with its line ends, which divide details. */
-function readWords(cell: Cell, wanted: string): Result<string> {
-  if (typeof cell === "string" && !isMissing(cell)) return { ok: true, value: cell };
-  return isMissing(cell) ? refuse("blank", { wanted }) : readWordCell(cell, wanted);
-}
+const readWords = (cell: Cell, wanted: string): string =>
+  typeof cell === "string" && !isMissing(cell) ? cell : need(readWordCell(cell, wanted));
 
 /**
  * Lists what to buy for which project: fabric, width, needed, the stash piece it is cut from, to buy, cost and a note.
@@ -65,8 +60,8 @@ function readWords(cell: Cell, wanted: string): Result<string> {
  */
 export function shopList(projects: any[][], stash?: any[][]): any[][] {
   return plan(() => {
-    const list = listToBuy(cellsOf(projects), isGiven(stash) ? cellsOf(stash) : undefined);
-    return list.ok ? { ok: true, value: shopListCells(list.value).map((row) => row.map(answerCell)) } : list;
+    const list = need(listToBuy(cellsOf(projects), isGiven(stash) ? cellsOf(stash) : undefined));
+    return shopListCells(list).map((row) => row.map(answerCell));
   });
 }
 

@@ -11,6 +11,7 @@ export * from "./chart/size-label";
 export {
   chartFrom,
   chartSource,
+  once,
   readChartCells,
   type ChartRole,
   type ChartSource,

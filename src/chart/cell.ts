@@ -84,6 +84,17 @@ export function readNumberCell(cell: Cell, wanted: string): Result<number> {
 }
 
 /**
+ * A share: a plain number, or a percentage with its sign.
+ *
+ * @example readShareCell("5%", "a shrinkage") //=> { ok: true, value: 0.05 }
+ */
+export function readShareCell(cell: Cell, wanted: string): Result<number> {
+  const percent = typeof cell === "string" ? /^([^%]+)%$/.exec(cell.trim())?.[1] : undefined;
+  const read = readNumberCell(percent ?? cell, wanted);
+  return read.ok && percent !== undefined ? answer(read.value / 100) : read;
+}
+
+/**
  * A word or a name: text without the spaces around it; a number is its own text (a pattern called 4821).
  *
  * @example readWordCell(" Bust ", "a place") //=> { ok: true, value: "Bust" }

@@ -65,7 +65,8 @@ function withCharts(source: SheetSource): ChartSource {
   };
 }
 
-function once<Key, Value>(known: Map<Key, Value>, key: Key, make: () => Value): Value {
+/** What was made for a key before, or made now: never twice. */
+export function once<Key, Value>(known: Map<Key, Value>, key: Key, make: () => Value): Value {
   const before = known.get(key);
   if (before !== undefined) return before;
   const made = make();

@@ -43,3 +43,21 @@ export function inUnit(length: Length, unit: LengthUnit): number {
 export function convert(value: number, from: LengthUnit, to: LengthUnit): number {
   return from === to ? value : (value * TENTHS_OF_MILLIMETRE[from]) / TENTHS_OF_MILLIMETRE[to];
 }
+
+/**
+ * The same for a length as it is written: a bare number stands in the unit that is wanted already, and where that isn't
+ * known the number stays as it is.
+ *
+ * @example lengthInto({ value: 1, unit: null }, "cm") //=> 1
+ */
+export function lengthInto(
+  { value, unit }: { readonly value: number; readonly unit: LengthUnit | null },
+  to: LengthUnit | null | undefined,
+): number {
+  return unit && to ? convert(value, unit, to) : value;
+}
+
+/** The unit of measures that goes with a unit: inches with yards, centimetres with metres. */
+export const smallUnitOf = (unit: LengthUnit): "in" | "cm" => (unit === "in" || unit === "yd" ? "in" : "cm");
+/** The unit of cloth that goes with a unit: yards with inches, metres with centimetres. */
+export const clothUnitOf = (unit: LengthUnit): "yd" | "m" => (smallUnitOf(unit) === "in" ? "yd" : "m");

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { cellsOf, isGiven, lookUp, lookUpColumns, oneCell, plan, readCell, single } from "../../functions/cells";
 import { errorValue, guarded, need, problemValue } from "../../functions/errors";
 import { chartIn } from "../../functions/remember";
-import { answer, refuse, type Cell, type Result } from "../../src/index";
+import { refuse, type Cell } from "../../src/index";
 import { startFunctions } from "../practice/custom-functions";
 import { misses } from "./call";
 
@@ -68,12 +68,12 @@ describe("isGiven", () => {
 });
 
 describe("lookUp", () => {
-  const double = (cell: Cell): Result<number> =>
+  const double = (cell: Cell): number =>
     cell === null || cell === "" || cell === 0
-      ? refuse("blank", { wanted: "a number" })
+      ? need(refuse("blank", { wanted: "a number" }))
       : typeof cell === "number"
-        ? answer(cell * 2)
-        : refuse("notANumber", { text: String(cell), wanted: "a number" });
+        ? cell * 2
+        : need(refuse("notANumber", { text: String(cell), wanted: "a number" }));
 
   test("answers one cell for single cells, however they arrive", () => {
     expect(lookUp([[[4]]], double)).toBe(8);
@@ -90,7 +90,7 @@ describe("lookUp", () => {
   });
   test("repeats single cells beside ranges, and says so when the blank is theirs", () => {
     const add = (one: Cell, other: Cell) =>
-      other === null ? refuse("blank", { wanted: "b" }) : answer(Number(one) + Number(other));
+      other === null ? need(refuse("blank", { wanted: "b" })) : Number(one) + Number(other);
     expect(lookUp([[[1], [2]], 10], add)).toEqual([[11], [12]]);
     const blank = lookUp([[[1], [2]], null], add);
     expect(blank[0][0].message).toBe("This is blank: b is needed here.");
@@ -98,7 +98,7 @@ describe("lookUp", () => {
   test("keeps a fault of ours in its own cell", () => {
     const found = lookUp([[[1], [2]]], (cell) => {
       if (cell === 1) throw new RangeError("too deep");
-      return answer(2);
+      return 2;
     });
     expect(found[0][0].message).toBe(
       "Unexpected trouble in this function, which is our fault and not yours (too deep).",
@@ -106,20 +106,20 @@ describe("lookUp", () => {
     expect(found[1][0]).toBe(2);
   });
   test("never gives Excel a figure that it would show as 0", () => {
-    expect(lookUp([[[1], [2]]], () => answer(NaN))[0][0]).toBeInstanceOf(CustomFunctions.Error);
+    expect(lookUp([[[1], [2]]], () => NaN)[0][0]).toBeInstanceOf(CustomFunctions.Error);
     expect(
       Object.is(
-        lookUp([1], () => answer(-0)),
+        lookUp([1], () => -0),
         0,
       ),
     ).toBe(true);
-    expect(lookUp([1], () => answer(null))).toBe("");
+    expect(lookUp([1], () => null)).toBe("");
   });
 });
 
 describe("lookUpColumns", () => {
   test("lays columns beside each other and fills them up", () => {
-    const column = (cell: Cell): Result<number[]> => answer(Array.from({ length: Number(cell) }, (_, at) => at));
+    const column = (cell: Cell): number[] => Array.from({ length: Number(cell) }, (_, at) => at);
     expect(lookUpColumns([3], column)).toEqual([[0], [1], [2]]);
     expect(lookUpColumns([[[1, 2]]], column)).toEqual([
       [0, 0],
@@ -131,21 +131,21 @@ describe("lookUpColumns", () => {
 describe("plan", () => {
   test("gives empty cells for null, errors in their place, one empty cell for nothing", () => {
     const fault = { fault: refuse("errorCell", { error: "#N/A" }).problem, error: "#N/A" };
-    expect(plan(() => answer([["a", null, fault]]))).toEqual([["a", "", errorValue("#N/A")]]);
-    expect(plan(() => answer([]))).toEqual([[""]]);
+    expect(plan(() => [["a", null, fault]])).toEqual([["a", "", errorValue("#N/A")]]);
+    expect(plan(() => [])).toEqual([[""]]);
   });
   test("refuses rows of different lengths", () => {
-    expect(message(() => plan(() => answer([["a"], ["a", "b"]])))).toContain("#VALUE! Unexpected trouble");
+    expect(message(() => plan(() => [["a"], ["a", "b"]]))).toContain("#VALUE! Unexpected trouble");
   });
 });
 
 describe("single", () => {
   test("ends with the error that a problem stands for", () => {
-    expect(single(() => answer("x"))).toBe("x");
-    expect(message(() => single(() => refuse("sizeNotOnChart", { size: "3x", known: "8 to 22" })))).toBe(
+    expect(single(() => "x")).toBe("x");
+    expect(message(() => single(() => need(refuse("sizeNotOnChart", { size: "3x", known: "8 to 22" }))))).toBe(
       '#N/A "3x" is not a size on this chart (8 to 22).',
     );
-    expect(single(() => refuse("errorCell", { error: "#DIV/0!" }))).toEqual(errorValue("#DIV/0!"));
+    expect(single(() => need(refuse("errorCell", { error: "#DIV/0!" })))).toEqual(errorValue("#DIV/0!"));
   });
 });
 
