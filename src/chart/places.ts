@@ -1,6 +1,6 @@
 /** The places where a tape goes, read from a chart's labels in eight languages. */
 import type { Place } from "./model";
-import { BACK_LENGTHS, BUST_OR_CHEST, PLACES } from "./vocabulary/places";
+import { BACK_LENGTHS, BUST_OR_CHEST, ENDINGS, PLACES } from "./vocabulary/places";
 import { plainWords, remembered, spelledOut, wordSet } from "./vocabulary/words";
 
 /** Words that say nothing about where the tape goes. */
@@ -35,20 +35,26 @@ const withoutNoise = (words: string): string => {
   return rest.join(" ");
 };
 
+/** The labels of a list as they are looked up; a sign after a label stands for its endings. */
 const labelSet = (labels: string): ReadonlySet<string> =>
-  new Set(labels.split(",").map((label) => withoutNoise(plainWords(label))));
+  new Set(
+    labels.split(",").flatMap((label) => {
+      const endings = ENDINGS[label.slice(-1)];
+      const forms = endings?.map((ending) => label.slice(0, -1) + ending) ?? [label];
+      return forms.map((form) => withoutNoise(plainWords(form)));
+    }),
+  );
 
 function vocabulary(): Map<string, KnownPlace> {
   if (known) return known;
   known = new Map();
   for (const line of PLACES.trim().split("\n")) {
-    const [id = "", span = ""] = line.split(" ", 2);
+    const [head = "", span = ""] = line.split(" ", 2);
+    const id = head.replace("+", "");
     const [low = 0, high = 0] = span.split("-").map(Number);
     const place: KnownPlace = { id, span: [low, high] };
-    for (const label of [placeName(id), ...line.slice(id.length + span.length + 2).split(",")]) {
-      const words = withoutNoise(plainWords(label));
-      if (words && !known.has(words)) known.set(words, place);
-    }
+    const labels = `${head.replace(id, placeName(id))},${line.slice(head.length + span.length + 2)}`;
+    for (const words of labelSet(labels)) if (words && !known.has(words)) known.set(words, place);
     known.set(id, place);
   }
   return known;
