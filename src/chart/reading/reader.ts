@@ -101,7 +101,9 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
     found.error(row.line, doubts.formulaLabel(text));
     return;
   }
-  const place = readPlace(readViews(label).rest || label, state.measureKind ?? "body");
+  const kind = state.measureKind ?? "body";
+  // "Bust O1.5": a figure that a letter spoilt stands at the end of the label.
+  const place = readPlace(readViews(label).rest || label, kind) ?? readPlace(withoutSpoiltFigure(label), kind);
   const isFabricLike =
     state.kind === "fabric" && !isNotion(text) && label.split(/\s+/).length <= 8 && isFabricLabel(label);
   const isShort = label.split(/\s+/).filter(Boolean).length <= 8;
@@ -122,6 +124,11 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
     label ? doubts.count(label, count, state.header.columns.length) : doubts.noLabel(),
     place ? { place } : {},
   );
+}
+
+function withoutSpoiltFigure(label: string): string {
+  const words = label.split(" ");
+  return words.length > 1 && /\d/.test(words.at(-1)!) ? words.slice(0, -1).join(" ") : label;
 }
 
 const isFabricLabel = (label: string): boolean => {
