@@ -1,7 +1,7 @@
 import { readUnit, type PrintedUnit } from "../length/units";
 import { convert } from "../length/length";
 import { answer, refuse, type Result } from "../problem";
-import { cellText, errorCellProblem, isErrorCell, isMissing, readMeasureCell, readUnitCell } from "./cell";
+import { cellText, errorCellProblem, isErrorCell, isMissing, LARGEST, readMeasureCell, readUnitCell } from "./cell";
 import type { Cell, Cells } from "./cell";
 import { columnOf, isPlaceCell, turned, withoutBlanks } from "./cells-grid";
 import { columnRole, isUnitWord, unitInLabel } from "./cells-words";
@@ -25,7 +25,7 @@ export function readBodyCells(cells: Cells, person: Cell = null): Result<readonl
   if (filled.length === 1 && filled[0]!.length === 1 && isErrorCell(corner)) return errorCellProblem(corner);
   const across = Math.max(...filled.slice(0, 8).map(places));
   const down = turned(filled).slice(0, 4).map(places);
-  if (Math.max(across, ...down) === 0) return refuse("noBody", { found: cellText(corner) });
+  if (Math.max(across, ...down) === 0) return nobody(cells);
   const grid = across > Math.max(...down) ? turned(fromFirstPlaces(filled, across)) : filled;
   const labels = across > Math.max(...down) ? 0 : down.indexOf(Math.max(...down));
   return people(grid, labels, person);
@@ -148,6 +148,13 @@ function measuresOf(
   return measures;
 }
 
+/** Why nobody was found: the only measure may be a date that Excel made, else there is no measure. */
+function nobody(cells: Cells): Result<never> {
+  const date = cells.flat().find((cell) => typeof cell === "number" && cell > LARGEST);
+  if (date !== undefined) return refuse("excelDate", { text: cellText(date) });
+  return refuse("noBody", { found: cellText(withoutBlanks(cells)[0]?.[0] ?? null) });
+}
+
 /** What people write where nothing was measured. */
 const NOTHING: ReadonlySet<string> = new Set(["-", "–", "—", "n/a"]);
 
@@ -188,7 +195,7 @@ export function readOneBody(cells: Cells, person: Cell = null): Result<Body> {
   const bodies = readBodyCells(cells, person);
   if (!bodies.ok) return bodies;
   const [first, second] = bodies.value;
-  if (!first) return refuse("noBody", { found: cellText(withoutBlanks(cells)[0]?.[0] ?? null) });
+  if (!first) return nobody(cells);
   if (!second) return answer(first);
   const names = bodies.value.map(({ name }, index) => name ?? `person ${index + 1}`);
   return refuse("severalPeople", { known: namesText(names) });
