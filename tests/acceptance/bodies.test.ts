@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { describe, test } from "vitest";
 import { bodyOf, MISSES } from "./charts";
 import { call, expectError } from "./functions";
 
