@@ -1,4 +1,4 @@
-import { refuse, sentence, type Problem, type ProblemCode, type Result } from "../src/index";
+import { capital, refuse, sentence, type Problem, type ProblemCode, type Result } from "../src/index";
 
 /**
  * Problems that become #VALUE!: something that can't be read or used. Any other is #N/A. Codes are in the order of
@@ -103,15 +103,15 @@ export interface ErrorValue {
   readonly errorType: string;
 }
 
-const ERROR_TYPES: Readonly<Record<string, string>> = {
-  "#DIV/0!": "Div0", "#N/A": "NotAvailable", "#NAME?": "Name", "#NULL!": "Null", "#NUM!": "Num", "#REF!": "Ref",
-  "#VALUE!": "Value", "#SPILL!": "Spill", "#CALC!": "Calc", "#FIELD!": "Field", "#BUSY!": "Busy",
-  "#GETTING_DATA": "GettingData", "#CONNECT!": "Connect", "#BLOCKED!": "Blocked", "#EXTERNAL!": "External",
-}; // prettier-ignore
+/** The name that goes with an error: "#DIV/0!" is Div0, "#GETTING_DATA" GettingData. */
+function errorType(error: string): string {
+  const words = error.toLowerCase().split(/[^a-z\d]+/);
+  return error === "#N/A" ? "NotAvailable" : words.map(capital).join("") || "Value";
+}
 
 /** A spreadsheet error that a cell of hers holds, handed on as it is. */
 export function errorValue(error: string): ErrorValue {
-  return { type: "Error", basicType: "Error", basicValue: error, errorType: ERROR_TYPES[error] ?? "Value" };
+  return { type: "Error", basicType: "Error", basicValue: error, errorType: errorType(error) };
 }
 
 /** What stands in a cell in place of an answer: our error with its sentence, or the error that her own cell holds. */

@@ -40,7 +40,7 @@ export function yardage(
     return lookUp(
       [view, width, size, part, nap, estimate, pattern],
       (view, width, size, part, nap, estimate, pattern) => {
-        const charts = need(source.fabricCharts(pattern));
+        const charts = need(source.charts("fabric", pattern));
         const sizes = charts.flatMap((chart) => chart.sizes);
         return need(
           printedYardage(charts, {

@@ -1,7 +1,6 @@
 /** The arguments that the functions of size and fit have in common, and how they answer for many bodies. */
 import {
   answer,
-  chartsOf,
   chooseChart,
   isMissing,
   noSettings,
@@ -109,14 +108,11 @@ interface PatternTables {
 
 /** A pattern of the index that has no finished measurements is answered without them. */
 function tablesOf(source: ChartSource, finishedSource: ChartSource | undefined, pattern: Cell): Result<PatternTables> {
-  const charts = source.measures("body", pattern);
+  const charts = source.charts("body", pattern);
   if (!charts.ok) return charts;
-  const finished = finishedSource?.measures("finished", pattern);
+  const finished = finishedSource?.charts("finished", pattern);
   if (finished && !finished.ok && finished.problem.code !== "noTable") return finished;
-  return answer({
-    charts: charts.value.flatMap(chartsOf),
-    finished: finished?.ok ? finished.value.flatMap(chartsOf) : [],
-  });
+  return answer({ charts: charts.value, finished: finished?.ok ? finished.value : [] });
 }
 
 /** A body's measures at the places that the charts print. */

@@ -1,7 +1,9 @@
 import { answer, type Result } from "../problem";
 import type { Cell } from "./cell";
 import type { ChartSource } from "./cells";
+import type { SheetFabric } from "./cells-fabric";
 import { spanText } from "./cells-figure";
+import type { SheetChart } from "./cells-measure";
 import { isSpan, type Fault, type Figure, type FabricUnit, type BodyUnit } from "./model";
 import { columnOfSize, readSizeCell, sizeIndex } from "./size-label";
 
@@ -15,7 +17,7 @@ export type ColumnCell = number | string | null | Fault;
  * @example sizeColumn(source, 12, null) //=> { ok: true, value: [34, 26.5, 36, 16.25] }
  */
 export function sizeColumn(source: ChartSource, sizeCell: Cell, pattern: Cell): Result<readonly ColumnCell[]> {
-  const tables = source.kind === "fabric" ? source.fabrics(pattern) : source.measures(source.kind ?? "body", pattern);
+  const tables: Result<readonly (SheetChart | SheetFabric)[]> = source.sheets(source.kind ?? "body", pattern);
   if (!tables.ok) return tables;
   const all = tables.value.flatMap(({ sizes }) => sizes);
   const size = readSizeCell(sizeCell, all);

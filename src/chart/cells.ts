@@ -11,14 +11,24 @@ import { labelKey } from "./size-label";
 
 export type ChartRole = "body" | "finished" | "fabric";
 
+/** What a range holds for each kind of chart: as it stands on the sheet, and as charts, one for each unit. */
+interface Sheets {
+  readonly body: SheetChart;
+  readonly finished: SheetChart;
+  readonly fabric: SheetFabric;
+}
+interface Charts {
+  readonly body: Chart;
+  readonly finished: Chart;
+  readonly fabric: FabricChart;
+}
+
 /** A range that holds a chart, or the pattern index: read once, asked for each pattern. */
 export interface ChartSource {
-  /** The measurement tables for a pattern, at least one; the pattern counts only in the index. */
-  measures(role: "body" | "finished", pattern: Cell): Result<readonly SheetChart[]>;
-  fabrics(pattern: Cell): Result<readonly SheetFabric[]>;
+  /** The tables of a kind for a pattern, at least one; the pattern counts only in the index. */
+  sheets<Role extends ChartRole>(role: Role, pattern: Cell): Result<readonly Sheets[Role][]>;
   /** The same as charts, a chart for each unit; the same objects each time they are asked for. */
-  charts(role: "body" | "finished", pattern: Cell): Result<readonly Chart[]>;
-  fabricCharts(pattern: Cell): Result<readonly FabricChart[]>;
+  charts<Role extends ChartRole>(role: Role, pattern: Cell): Result<readonly Charts[Role][]>;
   /** What a wide range holds; undefined for the index. */
   readonly kind: ChartRole | undefined;
 }
@@ -44,24 +54,23 @@ export function chartSource(cells: Cells): Result<ChartSource> {
   return grid.ok ? answer(withCharts(gridSource(grid.value))) : grid;
 }
 
-type SheetSource = Omit<ChartSource, "charts" | "fabricCharts">;
+type SheetSource = Omit<ChartSource, "charts">;
 
 /** Charts are made once for each pattern, so that what is known about their rows is known the next time too. */
 function withCharts(source: SheetSource): ChartSource {
-  const charts = new Map<string, Result<readonly Chart[]>>();
-  const fabrics = new Map<Cell, Result<readonly FabricChart[]>>();
+  const charts = new Map<string, Result<readonly (Chart | FabricChart)[]>>();
   return {
     ...source,
-    charts: (role, pattern) =>
+    charts: <Role extends ChartRole>(role: Role, pattern: Cell) =>
       once(charts, `${role} ${String(pattern)}`, () => {
-        const sheets = source.measures(role, pattern);
-        return sheets.ok ? answer(sheets.value.flatMap(chartsOf)) : sheets;
-      }),
-    fabricCharts: (pattern) =>
-      once(fabrics, pattern, () => {
-        const sheets = source.fabrics(pattern);
-        return sheets.ok ? answer(sheets.value.flatMap(fabricChartsOf)) : sheets;
-      }),
+        const sheets: Result<readonly (SheetChart | SheetFabric)[]> = source.sheets(role, pattern);
+        if (!sheets.ok) return sheets;
+        return answer(
+          sheets.value.flatMap((sheet): readonly (Chart | FabricChart)[] =>
+            "kind" in sheet ? chartsOf(sheet) : fabricChartsOf(sheet),
+          ),
+        );
+      }) as Result<readonly Charts[Role][]>,
   };
 }
 
@@ -77,19 +86,16 @@ export function once<Key, Value>(known: Map<Key, Value>, key: Key, make: () => V
 /** The chart of a grid that is read already. */
 function gridSource(grid: Grid): SheetSource {
   const kind = kindOf(grid);
-  const read: { body?: Result<SheetChart>; finished?: Result<SheetChart>; fabric?: Result<SheetFabric> } = {};
+  const read = new Map<ChartRole, Result<readonly (SheetChart | SheetFabric)[]>>();
   return {
     kind,
-    measures(role) {
-      if (kind === "fabric") return refuse("wrongTable", { found: NAMES.fabric, wanted: NAMES[role] });
-      const sheet = (read[role] ??= measureSheet(grid, role));
-      return sheet.ok ? answer([sheet.value]) : sheet;
-    },
-    fabrics() {
-      if (kind !== "fabric") return refuse("wrongTable", { found: NAMES[kind], wanted: NAMES.fabric });
-      const sheet = (read.fabric ??= fabricSheet(grid));
-      return sheet.ok ? answer([sheet.value]) : sheet;
-    },
+    sheets: <Role extends ChartRole>(role: Role) =>
+      once(read, role, () => {
+        if ((kind === "fabric") !== (role === "fabric"))
+          return refuse("wrongTable", { found: NAMES[kind], wanted: NAMES[role] });
+        const sheet = role === "fabric" ? fabricSheet(grid) : measureSheet(grid, role);
+        return sheet.ok ? answer([sheet.value]) : sheet;
+      }) as Result<readonly Sheets[Role][]>,
   };
 }
 
@@ -115,19 +121,18 @@ function indexSource(index: PatternIndex): SheetSource {
     const found = index.get(labelKey(name.value));
     return found ? answer(found) : refuse("unknownPattern", { text: name.value, known: namesText(known) });
   };
-  const missing = ({ name, error }: PatternCharts, role: ChartRole) =>
-    error === undefined ? refuse("noTable", { pattern: name, kind: NAMES[role] }) : refuse("errorCell", { error });
   return {
     kind: undefined,
-    measures(role, pattern) {
+    sheets<Role extends ChartRole>(role: Role, pattern: Cell) {
       const found = find(pattern);
       if (!found.ok) return found;
-      return found.value[role].length > 0 ? answer(found.value[role]) : missing(found.value, role);
-    },
-    fabrics(pattern) {
-      const found = find(pattern);
-      if (!found.ok) return found;
-      return found.value.fabric.length > 0 ? answer(found.value.fabric) : missing(found.value, "fabric");
+      const { name, error } = found.value;
+      const byRole: { readonly [Each in ChartRole]: readonly Sheets[Each][] } = found.value;
+      const tables = byRole[role];
+      if (tables.length > 0) return answer(tables);
+      return error === undefined
+        ? refuse("noTable", { pattern: name, kind: NAMES[role] })
+        : refuse("errorCell", { error });
     },
   };
 }
@@ -161,7 +166,7 @@ export function readChartCells(
   if (!source.ok) return source;
   const { pattern = null } = options;
   if (options.role === "fabric") {
-    const tables = source.value.fabricCharts(pattern);
+    const tables = source.value.charts("fabric", pattern);
     return tables.ok ? answer(tables.value[0]!) : tables;
   }
   return chartFrom(source.value, options.role, pattern, options.near ?? []);

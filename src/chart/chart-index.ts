@@ -1,10 +1,10 @@
+import type { Result } from "../problem";
 import { isMissing, readWordCell, type Cells } from "./cell";
 import { chartSource } from "./cells";
 import { INDEX_COLUMNS } from "./cells-index";
-import { fabricChartsOf } from "./cells-fabric";
+import { isFault, isSpan } from "./model";
+import type { Chart, ChartRow, FabricChart, FabricChartRow, Fault, Figure } from "./model";
 import { sizeCell } from "./size-label";
-import { chartsOf } from "./cells-measure";
-import { isFault, isSpan, type Chart, type FabricChart, type Fault, type Figure } from "./model";
 
 /** A cell of the index: a fault stands where a table or a figure could not be read. */
 export type IndexCell = string | number | null | Fault;
@@ -32,16 +32,10 @@ function tableRows(nameCell: Cells[number][number], table: Cells): IndexCell[][]
   const pattern = name.ok ? name.value : "";
   if (!name.ok) return [failed(pattern, { fault: name.problem })];
   if (!source.ok) return [failed(pattern, faultOf(source.problem))];
-  const { kind } = source.value;
-  if (kind === "fabric") {
-    const fabrics = source.value.fabrics(null);
-    return fabrics.ok
-      ? fabrics.value.flatMap(fabricChartsOf).flatMap((chart) => fabricRows(pattern, chart))
-      : [failed(pattern, faultOf(fabrics.problem))];
-  }
-  const sheets = source.value.measures(kind ?? "body", null);
-  if (!sheets.ok) return [failed(pattern, faultOf(sheets.problem))];
-  return sheets.value.flatMap(chartsOf).flatMap((chart) => measureRows(pattern, chart));
+  const charts: Result<readonly (Chart | FabricChart)[]> = source.value.charts(source.value.kind ?? "body", null);
+  return charts.ok
+    ? charts.value.flatMap((chart) => chart.rows.flatMap((row) => figureRows(pattern, chart, row)))
+    : [failed(pattern, faultOf(charts.problem))];
 }
 
 const faultOf = (problem: Fault["fault"]): Fault =>
@@ -52,35 +46,16 @@ function failed(pattern: string, fault: Fault): IndexCell[] {
   return INDEX_COLUMNS.map((column): IndexCell => (column === "Pattern" ? pattern : column === "Kind" ? fault : null));
 }
 
-function measureRows(pattern: string, chart: Chart): IndexCell[][] {
-  return chart.rows.flatMap((row) =>
-    chart.sizes.map((size, index): IndexCell[] => {
-      const [low, high] = ends(row.values[index] ?? null);
-      return [
-        pattern,
-        chart.kind,
-        chart.unit,
-        row.view ?? null,
-        null,
-        null,
-        null,
-        null,
-        row.label,
-        sizeCell(size),
-        low,
-        high,
-      ];
-    }),
-  );
-}
-
-function fabricRows(pattern: string, chart: FabricChart): IndexCell[][] {
-  return chart.rows.flatMap(({ view, part, width, widthUnit, nap, values }) =>
-    chart.sizes.map((size, index): IndexCell[] => {
-      const [low, high] = ends(values[index] ?? null);
-      return [pattern, "fabric", chart.unit, view, part, width, widthUnit, nap, null, sizeCell(size), low, high];
-    }),
-  );
+/** A row for each size. */
+function figureRows(pattern: string, chart: Chart | FabricChart, row: ChartRow | FabricChartRow): IndexCell[][] {
+  const about =
+    "part" in row
+      ? [row.view, row.part, row.width, row.widthUnit, row.nap, null]
+      : [row.view ?? null, null, null, null, null, row.label];
+  return chart.sizes.map((size, index): IndexCell[] => [
+    ...[pattern, chart.kind, chart.unit, ...about, sizeCell(size)],
+    ...ends(row.values[index] ?? null),
+  ]);
 }
 
 function ends(figure: Figure | Fault): [IndexCell, IndexCell] {

@@ -1,4 +1,4 @@
-import { isErrorCell, type Cell, type Cells } from "../chart/cell";
+import { capital, isErrorCell, type Cell, type Cells } from "../chart/cell";
 import { refuse, answer, type Result } from "../problem";
 
 /** A cell's own words; "" for a blank one, which may arrive as 0, and for one that holds an error. */
@@ -62,5 +62,3 @@ export function headedRows<Column extends string>(
     })),
   );
 }
-
-const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
