@@ -1,12 +1,12 @@
 import { readUnit, type PrintedUnit } from "../length/units";
-import { convert } from "../length/length";
+import { convert, smallUnitOf } from "../length/length";
 import { answer, refuse, type Result } from "../problem";
 import { cellText, errorCellProblem, isErrorCell, isMissing, LARGEST, readMeasureCell, readUnitCell } from "./cell";
 import type { Cell, Cells } from "./cell";
 import { columnOf, isPlaceCell, turned, withoutBlanks } from "./cells-grid";
 import { columnRole, isUnitWord, unitInLabel } from "./cells-words";
 import { namesText } from "./cells-names";
-import type { Body, BodyUnit, Fault, Measure, Place } from "./model";
+import type { Body, Fault, Measure, Place } from "./model";
 import { placeName, readPlace } from "./places";
 import { labelKey } from "./size-label";
 
@@ -178,7 +178,7 @@ function readMeasure(cell: Cell, rowUnit: PrintedUnit | undefined): Measure | Fa
 /** A length as a body's measure: yards as inches, metres as centimetres. */
 export function bodyMeasure(value: number, printed: PrintedUnit | undefined): Measure {
   if (!printed) return { value, unit: null };
-  const to: BodyUnit = printed.unit === "in" || printed.unit === "yd" ? "in" : "cm";
+  const to = smallUnitOf(printed.unit);
   return { value: convert(value * (printed.factor ?? 1), printed.unit, to), unit: to };
 }
 

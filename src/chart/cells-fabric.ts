@@ -1,3 +1,4 @@
+import { clothUnitOf, convert, smallUnitOf } from "../length/length";
 import { plainText, readLength } from "../length/read";
 import { answer, refuse, type Result } from "../problem";
 import { cellText, errorCellProblem, isErrorCell, isMissing, LARGEST, readUnitCell, type Cell } from "./cell";
@@ -44,8 +45,9 @@ export function readWidthCell(cell: Cell): Result<ClothWidth> {
   const read = readLength(text);
   if (!read.ok || read.value.value <= 0) return refuse("badClothWidth", { text: cellText(cell) });
   const { value, unit } = read.value;
-  if (unit === "yd") return answer({ value: value * 36, unit: "in" });
-  return answer(unit === "m" ? { value: value * 100, unit: "cm" } : { value, unit });
+  if (value > LARGEST) return refuse("excelDate", { text: cellText(cell) });
+  if (unit === null) return answer({ value, unit });
+  return answer({ value: convert(value, unit, smallUnitOf(unit)), unit: smallUnitOf(unit) });
 }
 
 /**
@@ -97,11 +99,11 @@ function fabricRow(row: readonly Cell[], grid: Grid): Result<SheetFabricRow | un
   if (!widthUnit.ok) return widthUnit;
   if (!unit.ok) return unit;
   if (!nap.ok) return nap;
-  const said = widthUnit.value && (widthUnit.value.unit === "in" || widthUnit.value.unit === "yd" ? "in" : "cm");
+  const said = widthUnit.value && smallUnitOf(widthUnit.value.unit);
   const inUnit = width.value?.unit ?? said ?? (width.value ? widthUnitOf(width.value.value) : null);
   const inText = figures.find((figure) => figure.unit !== null)?.unit;
-  const amounts =
-    fabricUnit(unit.value?.unit ?? inText ?? undefined) ?? (inUnit === null ? null : inUnit === "in" ? "yd" : "m");
+  const measured = unit.value?.unit ?? inText ?? inUnit;
+  const amounts = measured && clothUnitOf(measured);
   return answer({
     view: text(columns.view),
     part: text(columns.part) || "main",
@@ -113,9 +115,6 @@ function fabricRow(row: readonly Cell[], grid: Grid): Result<SheetFabricRow | un
     values: figures.map(({ figure, unit: own }) => amount(figureIn(figure, own ?? unit.value?.unit ?? null, amounts))),
   });
 }
-
-const fabricUnit = (unit: string | undefined): FabricUnit | null =>
-  unit === undefined ? null : unit === "yd" || unit === "in" ? "yd" : "m";
 
 /** A range of amounts is not a printed form: the larger is what to buy. */
 function amount(figure: FabricChartRow["values"][number] | { low: number; high: number }): number | null | Fault {

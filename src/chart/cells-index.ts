@@ -6,6 +6,7 @@ import type { SheetChart, SheetRow } from "./cells-measure";
 import { isFault, isSpan, type BodyUnit, type FabricUnit, type Fault, type Figure } from "./model";
 import { readPlace } from "./places";
 import { labelKey } from "./size-label";
+import { clothUnitOf } from "../length/length";
 import { readUnit } from "../length/units";
 
 /** The headings of the pattern index, in the order in which CHARTINDEX gives its columns. */
@@ -183,7 +184,7 @@ function fabricRow(row: RawRow): SheetFabricRow[] {
       widthUnit,
       nap: nap.ok ? nap.value : null,
       values,
-      unit: fabricUnit(readUnit(textAt(row, "Unit"))?.unit) ?? (widthUnit === "in" ? "yd" : "m"),
+      unit: fabricUnit(readUnit(textAt(row, "Unit"))?.unit) ?? clothUnitOf(widthUnit),
     },
   ];
 }

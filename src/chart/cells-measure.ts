@@ -1,4 +1,4 @@
-import { convert, type LengthUnit } from "../length/length";
+import { convert, smallUnitOf, type LengthUnit } from "../length/length";
 import type { PrintedUnit } from "../length/units";
 import { answer, type Result } from "../problem";
 import { cellText, isMissing, readUnitCell, type Cell } from "./cell";
@@ -71,10 +71,7 @@ function rawRow(row: readonly Cell[], grid: Grid, kind: "body" | "finished"): Re
 }
 
 /** Bodies are measured in inches or centimetres: yards, feet count as inches, metres as centimetres. */
-function bodyUnit(printed: PrintedUnit | undefined): BodyUnit | null {
-  if (!printed) return null;
-  return printed.unit === "in" || printed.unit === "yd" ? "in" : "cm";
-}
+const bodyUnit = (printed: PrintedUnit | undefined): BodyUnit | null => (printed ? smallUnitOf(printed.unit) : null);
 
 function sheetRow({ label, place, view, figures, said }: RawRow, unit: BodyUnit | null): SheetRow {
   const printed: LengthUnit | null = said?.unit ?? unit;

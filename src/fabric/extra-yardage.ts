@@ -1,5 +1,6 @@
+import { LARGEST } from "../chart/cell";
 import type { BodyUnit, FabricUnit } from "../chart/model";
-import { clean, convert } from "../length";
+import { clean, convert, smallUnitOf } from "../length";
 import { answer, refuse, type Result } from "../problem";
 
 export interface ExtraYardage {
@@ -32,7 +33,7 @@ const MOST_SHRINKAGE = 0.3;
  */
 export function extraYardage(length: number, unit: FabricUnit, extra: ExtraYardage = {}): Result<number> {
   const { shrinkage = 0, repeat = 0, added = 0, lengths = 1 } = extra;
-  const repeatUnit = extra.repeatUnit ?? (unit === "yd" ? "in" : "cm");
+  const repeatUnit = extra.repeatUnit ?? smallUnitOf(unit);
   for (const [value, what] of [
     [length, "A length of fabric"],
     [repeat, "A repeat"],
@@ -41,7 +42,7 @@ export function extraYardage(length: number, unit: FabricUnit, extra: ExtraYarda
   ] as const) {
     if (!Number.isFinite(value)) return refuse("notANumber", { text: String(value), wanted: "a number" });
     if (value < 0) return refuse("negative", { text: String(value), what });
-    if (value > 20000) return refuse("excelDate", { text: String(value) });
+    if (value > LARGEST) return refuse("excelDate", { text: String(value) });
   }
   if (!Number.isFinite(added)) return refuse("notANumber", { text: String(added), wanted: "a number" });
   if (shrinkage > MOST_SHRINKAGE) return refuse("shrinkage", { text: String(shrinkage) });

@@ -1,3 +1,5 @@
+import { LARGEST } from "../chart/cell";
+import { widthUnitOf } from "../chart/cells-fabric";
 import type { FabricUnit } from "../chart/model";
 import { clean, convert, formatLength, inUnit, lengthIn, roundUp, type Length } from "../length";
 import { answer, refuse, type Result } from "../problem";
@@ -18,11 +20,6 @@ export interface WidthChange {
   /** "same": the widths count as one; "chart": a printed row; "chart below": the area gave less than the row below. */
   readonly rule: "same" | "chart" | "area" | "chart below";
 }
-
-/** A bare width up to this is in inches, above it in centimetres: no cloth is sold under 80 cm or over 80 in. */
-const WIDEST_IN_INCHES = 80;
-/** Above this Excel has made a date of what was typed. */
-const DATE = 20000;
 
 /**
  * How much cloth the same pattern needs on another width: the printed conversion chart's figure where it has the row,
@@ -58,7 +55,7 @@ export function widthChange(
 ): Result<WidthChange> {
   const widths = [from, to].map((width) => (typeof width === "number" ? bareWidth(width) : width));
   for (const [index, width] of widths.entries()) {
-    if (width.value > DATE) return refuse("excelDate", { text: String(width.value) });
+    if (width.value > LARGEST) return refuse("excelDate", { text: String(width.value) });
     if (!(width.value > 0))
       return refuse("badClothWidth", {
         text: formatLength(width.value, typeof [from, to][index] === "number" ? null : width.unit),
@@ -66,7 +63,7 @@ export function widthChange(
   }
   if (!Number.isFinite(length)) return refuse("notANumber", { text: String(length), wanted: "a length of fabric" });
   if (length < 0) return refuse("negative", { text: String(length), what: "A length of fabric" });
-  if (length > DATE) return refuse("excelDate", { text: String(length) });
+  if (length > LARGEST) return refuse("excelDate", { text: String(length) });
   const [given, wanted] = widths as [Length, Length];
   const unit = options.unit ?? (given.unit === "in" && wanted.unit === "in" ? "yd" : "m");
   const step = options.step ?? (unit === "yd" ? 0.125 : 0.1);
@@ -92,6 +89,5 @@ function change(
   return area < figure ? { exact: figure, rule: "chart below" } : { exact: area, rule: "area" };
 }
 
-function bareWidth(width: number): Length {
-  return lengthIn(width, width > WIDEST_IN_INCHES ? "cm" : "in");
-}
+/** No cloth is sold under 80 cm or over 80 in. */
+const bareWidth = (width: number): Length => lengthIn(width, widthUnitOf(width));

@@ -54,16 +54,8 @@ export function blendGirths(fitting: Fitting, body: Body, judgement: Judgement):
       governs || (place === "waist" && !garment.girths.includes("bust") && !garment.girths.includes("chest"));
     if (measure.value === undefined) {
       if (FRAME_PLACES.includes(place) || insteadOf(place, body)) continue;
-      girths.push({
-        place,
-        index: null,
-        measure: null,
-        reason: "not measured",
-        governs,
-        close,
-        beyond: 0,
-        change: null,
-      });
+      const unknown = { index: null, measure: null, beyond: 0, change: null };
+      girths.push({ place, governs, close, ...unknown, reason: "not measured" });
       continue;
     }
     const girth = girthAt(fitting, body, judgement, { place, measure: measure.value, governs, close });
@@ -144,17 +136,14 @@ function byEase(
 
 /** Adds the change between the printed lines, by the finished measurements where they have both, and the ease. */
 function withEase(fitting: Fitting, frame: number, girth: BlendGirth): Result<BlendGirth> {
-  const { chart, finished } = fitting;
-  const { place, measure } = girth;
-  const index = girth.index!;
-  if (finished?.has(place)) {
-    const [here, there] = [finished.at(place, index), finished.at(place, frame)];
-    if (!here.ok) return here;
-    if (!there.ok) return there;
-    const ease = here.value + girth.beyond - measure!;
-    return answer({ ...girth, change: here.value - there.value + girth.beyond, ease });
-  }
-  const [here, there] = [bodyFigure(chart, place, index), bodyFigure(chart, place, frame)];
-  if (!here.ok) return here;
-  return there.ok ? answer({ ...girth, change: here.value - there.value + girth.beyond }) : there;
+  const { chart } = fitting;
+  const { place, measure, beyond } = girth;
+  const finished = fitting.finished?.has(place) ? fitting.finished : undefined;
+  const [here, there] = [girth.index!, frame].map(
+    (index) => finished?.at(place, index) ?? bodyFigure(chart, place, index),
+  );
+  if (!here!.ok) return here!;
+  if (!there!.ok) return there!;
+  const change = here!.value - there!.value + beyond;
+  return answer({ ...girth, change, ...(finished && { ease: here!.value + beyond - measure! }) });
 }

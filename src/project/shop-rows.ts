@@ -1,5 +1,6 @@
 import { isErrorCell, type Cell, type Cells, type ErrorCell } from "../chart/cell";
 import type { FabricUnit } from "../chart/model";
+import { clothUnitOf } from "../length";
 import { answer, refuse, type Problem, type Result } from "../problem";
 import { sentence } from "../words";
 import { shopNotes } from "../words/project";
@@ -181,7 +182,7 @@ export function settledUnit(
   named: ReadonlySet<FabricUnit>,
 ): FabricUnit | null | undefined {
   if (amount.unit) return amount.unit;
-  if (width) return width.unit === "in" ? "yd" : "m";
+  if (width) return clothUnitOf(width.unit);
   if (named.size === 0) return null;
   return named.size === 1 ? [...named][0] : undefined;
 }

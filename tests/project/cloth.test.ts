@@ -29,7 +29,7 @@ describe("readClothWidth", () => {
   });
   it("is nothing when blank, and refuses dates, negatives and prose", () => {
     expect([width(""), width(0)]).toEqual([undefined, undefined]);
-    expect([width(45000), width(-5), width("wide")]).toEqual(["excelDate", "negative", "unreadableLength"]);
+    expect([width(45000), width(-5), width("wide")]).toEqual(["excelDate", "badClothWidth", "badClothWidth"]);
   });
 });
 
