@@ -1,7 +1,7 @@
-import { LARGEST } from "../chart/cell";
 import type { BodyUnit, FabricUnit } from "../chart/model";
 import { clean, convert, smallUnitOf } from "../length";
 import { answer, refuse, type Result } from "../problem";
+import { amountFault } from "./amount";
 
 export interface ExtraYardage {
   /** The share that the cloth loses in the wash: 0.05 for 5 %. From 0 to 0.3; 0 unless given. */
@@ -40,9 +40,8 @@ export function extraYardage(length: number, unit: FabricUnit, extra: ExtraYarda
     [lengths, "The number of lengths"],
     [shrinkage, "Shrinkage"],
   ] as const) {
-    if (!Number.isFinite(value)) return refuse("notANumber", { text: String(value), wanted: "a number" });
-    if (value < 0) return refuse("negative", { text: String(value), what });
-    if (value > LARGEST) return refuse("excelDate", { text: String(value) });
+    const fault = amountFault(value, what);
+    if (fault) return fault;
   }
   if (!Number.isFinite(added)) return refuse("notANumber", { text: String(added), wanted: "a number" });
   if (shrinkage > MOST_SHRINKAGE) return refuse("shrinkage", { text: String(shrinkage) });

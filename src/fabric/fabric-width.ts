@@ -3,6 +3,7 @@ import { widthUnitOf } from "../chart/cells-fabric";
 import type { FabricUnit } from "../chart/model";
 import { clean, convert, formatLength, inUnit, lengthIn, roundUp, type Length } from "../length";
 import { answer, refuse, type Result } from "../problem";
+import { amountFault } from "./amount";
 import { fromYards, widthChartFigure, widthColumn } from "./width-chart";
 
 export interface FabricWidthOptions {
@@ -61,9 +62,8 @@ export function widthChange(
         text: formatLength(width.value, typeof [from, to][index] === "number" ? null : width.unit),
       });
   }
-  if (!Number.isFinite(length)) return refuse("notANumber", { text: String(length), wanted: "a length of fabric" });
-  if (length < 0) return refuse("negative", { text: String(length), what: "A length of fabric" });
-  if (length > LARGEST) return refuse("excelDate", { text: String(length) });
+  const fault = amountFault(length, "A length of fabric", "a length of fabric");
+  if (fault) return fault;
   const [given, wanted] = widths as [Length, Length];
   const unit = options.unit ?? (given.unit === "in" && wanted.unit === "in" ? "yd" : "m");
   const step = options.step ?? (unit === "yd" ? 0.125 : 0.1);

@@ -7,8 +7,9 @@ import type { BlendGirth } from "./blend-girths";
 import { edgesAt } from "./edges";
 import { betweenSizes, type Fitting } from "./fitting";
 import type { Judgement } from "./judge";
-import { easeOf, spoken } from "./lengths";
+import { adjustmentKind, easeOf, spoken } from "./lengths";
 import { settingLength, type BetweenSizes } from "./settings";
+import { inARow } from "../words/sentences";
 
 /** A note for each girth: the line to draw, the rule, and what lies beyond the outermost size. */
 export function girthNotes(
@@ -21,12 +22,7 @@ export function girthNotes(
     const above = girths
       .filter(({ index, reason }, other) => other < at && index !== null && reason !== "frame place")
       .at(-1);
-    const parts = [
-      line(fitting, above, girth),
-      rule(fitting, body, judgement, girth),
-      beyondNote(fitting, body, girth),
-    ];
-    return parts.filter((part) => part !== "").join(" ");
+    return inARow(line(fitting, above, girth), rule(fitting, body, judgement, girth), beyondNote(fitting, body, girth));
   });
 }
 
@@ -83,8 +79,7 @@ function rule(fitting: Fitting, body: Body, { frame }: Judgement, girth: BlendGi
 
 function bustNote(adjustment: number, unit: Fitting["unit"]): string {
   if (adjustment === 0) return "Stays in the frame size by the high bust; the bust needs no adjustment.";
-  const kind = adjustment > 0 ? "full-bust" : "small-bust";
-  return `Stays in the frame size by the high bust; ${kind} adjustment of ${spoken(Math.abs(adjustment), unit)}, half of it on the half front piece.`;
+  return `Stays in the frame size by the high bust; ${adjustmentKind(adjustment)} of ${spoken(Math.abs(adjustment), unit)}, half of it on the half front piece.`;
 }
 
 /** Common practice: about 1/2 in an edge; from memory. */
@@ -95,7 +90,7 @@ function beyondNote(fitting: Fitting, body: Body, { place, beyond, index }: Blen
   const { chart, garment, settings, unit } = fitting;
   const edge = Math.abs(beyond) / edgesAt(fitting, place);
   const where = { garment: garment.key, place, person: body.name };
-  const limit = settingLength(settings, "edge limit", where, unit ?? "in") ?? convert(EDGE_LIMIT, "in", unit ?? "in");
+  const limit = settingLength(settings, "edge limit", where, unit) ?? convert(EDGE_LIMIT, "in", unit ?? "in");
   const more = `${spoken(Math.abs(beyond), unit)} ${beyond > 0 ? "beyond" : "inside"} size ${chart.sizes[index]!}, the ${beyond > 0 ? "largest" : "smallest"}: ${spoken(edge, unit)} an edge.`;
   if (edge <= limit + TOLERANCE) return more;
   return `${more} That is more than about ${spoken(limit, unit)} an edge (from memory): slash and ${beyond > 0 ? "spread" : "overlap"}, or take a pattern in other sizes.`;

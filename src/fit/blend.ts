@@ -81,7 +81,7 @@ function girthRows(
 
 /** Rounded to her step, if she has one; binary dust off. */
 function stepped({ settings, garment, unit }: Fitting, body: Body, change: number): number {
-  const step = settingLength(settings, "step", { garment: garment.key, person: body.name }, unit ?? "in");
+  const step = settingLength(settings, "step", { garment: garment.key, person: body.name }, unit);
   const plain = clean(change) + 0;
   return step === undefined
     ? plain

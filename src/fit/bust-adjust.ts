@@ -1,9 +1,10 @@
+import { capital } from "../chart/cell";
 import { formatLength } from "../length/format";
 import { convert } from "../length/length";
 import { sameFigure, TOLERANCE } from "../length/round-up";
 import { answer, refuse, type Result } from "../problem";
 import type { BodyUnit, Chart } from "../chart/model";
-import { spoken } from "./lengths";
+import { adjustmentKind, spoken } from "./lengths";
 import { bodyFigure, hasPlace } from "./measures";
 import { sizeAt } from "./size-at";
 import { upward } from "./upward";
@@ -137,9 +138,8 @@ function bustNote({ chart: { unit }, difference, row, drafted, byHighBust, adjus
 
 function whatToDo(adjustment: number, unit: BodyUnit | null): string {
   if (adjustment === 0) return "The bust needs no adjustment.";
-  const kind = adjustment > 0 ? "Full-bust adjustment" : "Small-bust adjustment";
   const half = spoken(Math.abs(adjustment) / 2, unit);
-  return `${kind}: ${adjustment > 0 ? "add" : "take out"} ${half} on the half front piece.`;
+  return `${capital(adjustmentKind(adjustment))}: ${adjustment > 0 ? "add" : "take out"} ${half} on the half front piece.`;
 }
 
 const length = (value: number, unit: BodyUnit | null) => formatLength(value, unit);

@@ -8,9 +8,10 @@ import { ruleWords, uncheckedWords, type Decided } from "./cut-note-limits";
 import { figureTypeNote, tablesNote } from "./figure-type";
 import { fitting, leastAt, type Fitting, type FitOptions } from "./fitting";
 import { judge, type JudgedPlace } from "./judge";
-import { easeOf, spoken } from "./lengths";
+import { adjustmentKind, easeOf, spoken } from "./lengths";
 import { listed } from "./listed";
 import { bodyFigure } from "./measures";
+import { inARow } from "../words/sentences";
 
 /**
  * The sentences that go with `cutSize`: the blend first where the places differ, then the one size and why, what was
@@ -40,21 +41,20 @@ export function noteCutter(
     if (!girths.ok) return girths;
     const note = noteOf(ready.value, body, { ...judged.value, cut }, girths.value);
     const tables = tablesNote(chart, body, garment, options);
-    return answer(tables === "" ? note : `${note} ${tables}`);
+    return answer(inARow(note, tables));
   });
 }
 
 function noteOf(fitting: Fitting, body: Body, judgement: Decided, girths: readonly BlendGirth[]): string {
   const first = blendWords(fitting, girths);
-  const parts = [
+  return inARow(
     first,
     `${first === "" ? "Cut" : "In one piece cut"} ${cutWords(fitting, judgement)}`,
     bustWords(fitting, body, judgement),
     uncheckedWords(fitting, judgement, girths),
     ruleWords(fitting, body, judgement),
     fitting.garment.girths.includes("bust") ? figureTypeNote(fitting.chart, body, judgement.frame.index) : "",
-  ];
-  return parts.filter((part) => part !== "").join(" ");
+  );
 }
 
 /** The blend, where the places that this garment is judged by want different sizes. */
@@ -127,7 +127,6 @@ function bustWords(fitting: Fitting, body: Body, { frame, cut, places }: Decided
 
 function adjustmentWords(adjustment: number, unit: Fitting["unit"]): string {
   if (sameFigure(adjustment, 0)) return "the bust needs no adjustment";
-  const kind = adjustment > 0 ? "full-bust" : "small-bust";
   const whole = Math.abs(adjustment);
-  return `it wants a ${kind} adjustment of ${spoken(whole, unit)}, ${spoken(whole / 2, unit)} on the half front piece`;
+  return `it wants a ${adjustmentKind(adjustment)} of ${spoken(whole, unit)}, ${spoken(whole / 2, unit)} on the half front piece`;
 }

@@ -9,6 +9,7 @@ import { frameOf, type Frame } from "./frame";
 import type { LeastEase } from "./least-ease";
 import { spoken } from "./lengths";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
+import { inARow } from "../words/sentences";
 
 /** How many sizes are shown on each side of the frame size. */
 const AROUND = 2;
@@ -93,14 +94,12 @@ function easeRow(fitting: Fitting, body: Body, frame: Frame, place: Place, index
     ease,
     term: word === "enough" || word === "tight" ? "" : word,
     enough,
-    note: [
+    note: inARow(
       sizeWords(index - frame.index),
       adjusted ? "After the bust adjustment." : "",
       parts && word !== SMALLER_THAN_BODY ? partsWords(parts, least.value!, unit) : "",
       term.ok || least.value === undefined ? "" : "No fit word covers this ease.",
-    ]
-      .filter((part) => part !== "")
-      .join(" "),
+    ),
   });
 }
 

@@ -27,7 +27,7 @@ export function frameOf(fitting: Fitting, body: Body): Result<Frame> {
   const rule = ruleFor(settings.words, "frame", where);
   const byBust = garment.frame[0] === "bust" && fitting.printed.has("bust");
   const own = rule && (rule.garment !== null || byBust) ? (rule.value as Place) : undefined;
-  const threshold = settingLength(settings, "threshold", where, chart.unit ?? "in");
+  const threshold = settingLength(settings, "threshold", where, chart.unit);
   if (own === "highBust" || (byBust && threshold !== undefined && own === undefined))
     return frameByHighBust(fitting, body, threshold);
   const places = own === undefined ? garment.frame : [own];
@@ -71,7 +71,7 @@ function frameByHighBust(fitting: Fitting, body: Body, threshold: number | undef
   const found = bustAdjust(chart, bust.value, highBust.value, {
     threshold,
     chartRow,
-    draftedDifference: settingLength(settings, "drafted difference", where, chart.unit ?? "in"),
+    draftedDifference: settingLength(settings, "drafted difference", where, chart.unit),
     between: betweenSizes(fitting, "bust", body.name),
     bare: isBare(body, "bust") || isBare(body, "highBust"),
   });

@@ -7,6 +7,9 @@ const WORDS: Readonly<Record<BodyUnit, readonly [one: string, many: string]>> = 
   cm: ["centimetre", "centimetres"],
 };
 
+/** What an adjustment of the bust is called: one below zero takes out. */
+export const adjustmentKind = (adjustment: number): string => `${adjustment > 0 ? "full" : "small"}-bust adjustment`;
+
 /**
  * A length as one says it: "2 1/2 inches", "1 inch", "6.5 centimetres"; without a unit the bare number.
  *

@@ -88,13 +88,13 @@ export function ruleFor<Rule extends Where & { readonly setting: string }>(
   return best;
 }
 
-/** A length of the settings in the unit that is wanted; undefined where no row holds. */
+/** A length of the settings in the unit that is wanted, inches where none is known; undefined where no row holds. */
 export function settingLength(
   settings: Settings,
   setting: LengthSetting,
   where: For,
-  unit: BodyUnit,
+  unit: BodyUnit | null,
 ): number | undefined {
   const rule = ruleFor(settings.lengths, setting, where);
-  return rule && convert(rule.value, rule.unit, unit);
+  return rule && convert(rule.value, rule.unit, unit ?? "in");
 }

@@ -1,6 +1,7 @@
 import { clean, convert, formatLength, roundUp, TOLERANCE, type LengthUnit } from "../length";
 import { sentence } from "../words";
 import { shopNotes, type NoStash } from "../words/project";
+import { inARow } from "../words/sentences";
 import type { ClothLength } from "./cloth";
 import { sameWords } from "./headed-rows";
 import { cents } from "./money";
@@ -68,7 +69,7 @@ function shopRow(
     const cost = known ? cents(project.toBuy * price) / 100 : "";
     const money = price === undefined ? shopNotes.noPrice : known ? "" : sentence(price);
     const said = shopNotes.buy({ project: label, amount }, whyNoStash(project, pieces));
-    return { ...row, from: "", toBuy: project.toBuy, cost, note: sentences(said, money, doubt) };
+    return { ...row, from: "", toBuy: project.toBuy, cost, note: inARow(said, money, doubt) };
   }
   const piece = pieces[number]!;
   const sharers = projects.filter((_, at) => served[at]!.piece === number);
@@ -79,7 +80,7 @@ function shopRow(
   const others = sharers.filter((sharer) => sharer !== project).map((sharer) => sharer.label);
   const amount = atLeast(needed.value, needed.unit);
   const said = shopNotes.fromStash({ project: label, amount }, others, left);
-  return { ...row, from: piece.label, toBuy: 0, cost: 0, note: sentences(said, doubt) };
+  return { ...row, from: piece.label, toBuy: 0, cost: 0, note: inARow(said, doubt) };
 }
 
 /** A sentence shows hundredths: what is cut or bought is never said too short, what is left never too long. */
@@ -89,8 +90,6 @@ function hundredthsUp(value: number): number {
   const rounded = roundUp(value, 0.01);
   return rounded.ok && !Number.isInteger(clean(value * 16)) ? rounded.value : value;
 }
-
-const sentences = (...parts: readonly string[]): string => parts.filter((part) => part !== "").join(" ");
 
 /** Why none of the stash serves a project that is bought. */
 function whyNoStash(project: ShopProject, pieces: readonly ShopPiece[]): NoStash {

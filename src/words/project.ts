@@ -1,5 +1,5 @@
 import type { ProjectProblems } from "../problem";
-import type { Sentences } from "./sentences";
+import { inARow, type Sentences } from "./sentences";
 
 export const projectSentences: Sentences<ProjectProblems> = {
   unreadableMoney: ({ text }) => `"${text}" can't be read as a price. Write it like 12.95.`,
@@ -32,7 +32,7 @@ export type NoStash = keyof typeof NO_STASH;
 
 export const shopNotes = {
   buy: ({ project, amount }: ShopNoteDetails, why: NoStash): string =>
-    [`${project}: buy ${amount}.`, NO_STASH[why]].filter(Boolean).join(" "),
+    inARow(`${project}: buy ${amount}.`, NO_STASH[why]),
   fromStash: ({ project, amount }: ShopNoteDetails, others: readonly string[], left: string): string =>
     `${project}: cut ${amount} from this one piece${others.length ? `, which also serves ${others.join(", ")}` : ""}; ${left} of it is left.`,
   nothingLeft: "nothing",
