@@ -31,7 +31,7 @@ describe("functions.js", () => {
     expect(functions.every((entry) => entry.allowErrorForDataTypeAny === true)).toBe(true);
   });
   // The aim is 40 KB (npm run bench shows it beside the figure); this only holds what has been reached until it is met.
-  test("does not grow beyond 59 KB gzipped", () => expect(gzipped("functions.js")).toBeLessThanOrEqual(59 * 1024));
+  test("does not grow beyond 57 KB gzipped", () => expect(gzipped("functions.js")).toBeLessThanOrEqual(57 * 1024));
 });
 
 describe("taskpane.html", () => {

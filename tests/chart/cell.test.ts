@@ -7,6 +7,7 @@ import {
   readLengthCell,
   readMeasureCell,
   readNumberCell,
+  readShareCell,
   readSignedLengthCell,
   readUnitCell,
   readWordCell,
@@ -65,6 +66,20 @@ describe("readNumberCell", () => {
     expect(readNumberCell("1/8", "a number")).toEqual({ ok: true, value: 0.125 });
     expect(code(readNumberCell("8 in", "a number"))).toBe("notANumber");
     expect(code(readNumberCell("eight", "a number"))).toBe("notANumber");
+  });
+});
+
+describe("readShareCell", () => {
+  test("reads a percentage with its sign, and a plain number as it is", () => {
+    expect(readShareCell(" 12,5 %", "a share")).toEqual({ ok: true, value: 0.125 });
+    expect(readShareCell(0.05, "a share")).toEqual({ ok: true, value: 0.05 });
+    expect(readShareCell("5", "a share")).toEqual({ ok: true, value: 5 });
+  });
+  test("refuses a sign alone, two of them, a unit and a blank", () => {
+    expect(["%", "5%%", "5 in%", "5 in"].map((text) => code(readShareCell(text, "a share")))).toEqual(
+      Array(4).fill("notANumber"),
+    );
+    expect(code(readShareCell("", "a share"))).toBe("blank");
   });
 });
 

@@ -1,15 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  clothUnitOf,
   cm,
   convert,
   formatFraction,
   formatLength,
   inches,
   inUnit,
+  lengthInto,
   metres,
   readLength,
   roundUp,
+  smallUnitOf,
   yards,
 } from "../../src/length";
 
@@ -108,4 +111,22 @@ describe("formatLength", () => {
     [2.1717, "m", "2.17 m"],
     [92, null, "92"],
   ] as const)("shows %d %s as %s", (value, unit, text) => expect(formatLength(value, unit)).toBe(text));
+});
+
+describe("lengthInto", () => {
+  test("converts what names its unit", () => {
+    expect(lengthInto({ value: 2.54, unit: "cm" }, "in")).toBe(1);
+  });
+  test("leaves a bare number, and one for an unknown unit, as it is", () => {
+    expect(lengthInto({ value: 7, unit: null }, "in")).toBe(7);
+    expect(lengthInto({ value: 7, unit: "cm" }, null)).toBe(7);
+    expect(lengthInto({ value: 7, unit: "cm" }, undefined)).toBe(7);
+  });
+});
+
+describe("smallUnitOf and clothUnitOf", () => {
+  test("pair inches with yards and centimetres with metres", () => {
+    expect((["in", "yd", "cm", "m"] as const).map(smallUnitOf)).toEqual(["in", "in", "cm", "cm"]);
+    expect((["in", "yd", "cm", "m"] as const).map(clothUnitOf)).toEqual(["yd", "yd", "m", "m"]);
+  });
 });
