@@ -12,6 +12,8 @@ const NOISE = wordSet(`
   fertig fertige fertiger omvang wijdte maat van over per um zoll pouces pulgadas pollici duim cali polegadas koerper
   fini finie finito finita terminado terminada acabado acabada pronto pronta gotowy gotowa afgewerkt afgewerkte`);
 
+/** French words that stand with "dos", the back. */
+const FRENCH_BACK = wordSet("longueur long largeur hauteur taille fourche carrure milieu encolure nuque");
 /** Words after which a label only says how or where the tape is held. */
 const HOW = wordSet(`below under above at sous unter unterhalb bajo debajo sotto onder pod abaixo measured taken
   gemessen mesuré medido misurato gemeten zmierzony wide`);
@@ -31,8 +33,11 @@ let backLengths: ReadonlySet<string> | undefined;
 let bustOrChest: ReadonlySet<string> | undefined;
 
 const withoutNoise = (words: string): string => {
-  const rest = words.split(" ").filter((word) => !NOISE.has(word));
-  return rest.join(" ");
+  const all = words.split(" ");
+  const french = all.some((word) => FRENCH_BACK.has(word));
+  // Portuguese "dos" stands between two words and says nothing ("contorno dos quadris"); the French back says where.
+  const isBack = (word: string, at: number) => word === "dos" && (french || at === 0 || at === all.length - 1);
+  return all.filter((word, at) => !NOISE.has(word) || isBack(word, at)).join(" ");
 };
 
 /** The labels of a list as they are looked up; a sign after a label stands for its endings. */

@@ -78,3 +78,16 @@ describe("isBustOrChest", () => {
     expect(isBustOrChest("Bust")).toBe(false);
   });
 });
+
+// Labels as French and Portuguese patterns print them; common practice, no source.
+describe("readPlace at a word that two languages share", () => {
+  it.each([
+    ["dos taille", "backWaistLength"],
+    ["Taille dos", "backWaistLength"],
+    ["fourche dos", "backRise"],
+    ["Carrure dos", "crossBack"],
+    ["Tour de taille", "waist"],
+    ["Contorno dos quadris", "hip"],
+    ["Largura dos ombros", "shoulder"],
+  ])("reads %s as %s", (label, place) => expect(readPlace(label, "body")).toBe(place));
+});
