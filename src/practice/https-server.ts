@@ -2,23 +2,14 @@
  * dist/ over https for Excel on this machine, unchanged. Excel loads add-ins by https only, so it needs a certificate
  * that the machine trusts: made once by `npx office-addin-dev-certs install`, which asks before it changes anything.
  */
-import { existsSync, readFileSync, statSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { createServer, type Server } from "node:https";
 import { homedir } from "node:os";
-import { extname, join, sep } from "node:path";
+import { join } from "node:path";
 import { DIST } from "./root";
+import { contentType, fileIn, pathOf } from "./served-file";
 
 const CERTIFICATES = join(homedir(), ".office-addin-dev-certs");
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".mjs": "text/javascript; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".json": "application/json; charset=utf-8",
-  ".xml": "application/xml",
-  ".png": "image/png",
-  ".txt": "text/plain; charset=utf-8",
-};
 
 export interface Certificate {
   readonly cert: string | Buffer;
@@ -60,22 +51,11 @@ export function httpsServer(folder: string, certificate: Certificate): Server {
     response.setHeader("access-control-allow-origin", "*");
     response.setHeader("cache-control", "no-cache");
     response.setHeader("x-content-type-options", "nosniff");
-    const file = fileIn(folder, request.url ?? "/");
+    const path = pathOf(request.url ?? "/");
+    const file = path === undefined ? undefined : fileIn(folder, path === "/" ? "index.html" : path);
     if (request.method !== "GET" && request.method !== "HEAD") return void response.writeHead(405).end();
     if (!file) return void response.writeHead(404).end();
-    response.setHeader("content-type", TYPES[extname(file)] ?? "application/octet-stream");
+    response.setHeader("content-type", contentType(file));
     response.end(request.method === "HEAD" ? undefined : readFileSync(file));
   });
-}
-
-function fileIn(folder: string, url: string): string | undefined {
-  let path: string;
-  try {
-    path = decodeURIComponent(url.split(/[?#]/, 1)[0] ?? "/");
-  } catch {
-    return undefined;
-  }
-  if (path.includes("\0")) return undefined;
-  const file = join(folder, path === "/" ? "index.html" : path);
-  return file.startsWith(folder + sep) && existsSync(file) && statSync(file).isFile() ? file : undefined;
 }

@@ -1,8 +1,9 @@
 /** Serves the practice page, the built add-in and office.js, to this machine only. */
-import { createReadStream, existsSync, readFileSync, statSync } from "node:fs";
+import { createReadStream, readFileSync } from "node:fs";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
-import { extname, join, sep } from "node:path";
+import { extname } from "node:path";
 import { officeFolder } from "./host/node-client";
+import { contentType, fileIn, isFile, pathOf } from "./served-file";
 
 export interface ServedFolders {
   /** The bundled practice page. */
@@ -18,20 +19,6 @@ export interface RunningServer {
 }
 
 const OFFICE_ADDRESS = "https://appsforoffice.microsoft.com";
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".mjs": "text/javascript; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".json": "application/json",
-  ".xml": "application/xml",
-  ".txt": "text/plain; charset=utf-8",
-  ".svg": "image/svg+xml",
-  ".png": "image/png",
-  ".woff": "font/woff",
-  ".woff2": "font/woff2",
-  ".ttf": "font/ttf",
-};
 /** The three style elements that the embedded spreadsheet (0.25.1) makes; the last starts empty. */
 const SPREADSHEET_STYLES = [
   "'sha256-qehDXQGi+mtaFkbShaHTjtdxRzE9Ba4Ffh5AsXR+z7s='",
@@ -101,7 +88,7 @@ function answer(request: IncomingMessage, response: ServerResponse, folders: Ser
   if (!/^(?:127\.0\.0\.1|localhost)(?::\d+)?$/.test(request.headers.host ?? "")) return refuse(403);
   const file = fileOf(request.url ?? "/", folders);
   if (!file) return refuse(404);
-  response.setHeader("content-type", TYPES[extname(file)] ?? "application/octet-stream");
+  response.setHeader("content-type", contentType(file));
   if (request.method === "HEAD") return void response.end();
   if (isPane && extname(file) === ".html") return void response.end(withLocalOffice(readFileSync(file, "utf8")));
   createReadStream(file)
@@ -121,25 +108,10 @@ function fileOf(url: string, folders: ServedFolders): string | undefined {
   const wanted = path === "/" ? "/page/index.html" : path;
   for (const [start, folder] of served) {
     if (!wanted.startsWith(start)) continue;
-    const file = join(folder, wanted.slice(start.length));
-    return file.startsWith(folder + sep) ? isFile(file) : undefined;
+    return fileIn(folder, wanted.slice(start.length));
   }
   return undefined;
 }
-
-/** Undefined for an address with a part that could lead out of a folder. */
-function pathOf(url: string): string | undefined {
-  try {
-    const path = decodeURIComponent(url.split(/[?#]/, 1)[0] ?? "/");
-    const parts = path.split("/");
-    const tricky = parts.some((part) => part.startsWith(".") || part.includes("\\") || part.includes("\0"));
-    return path.startsWith("/") && !tricky && !/:/.test(path) ? path : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-const isFile = (path: string) => (existsSync(path) && statSync(path).isFile() ? path : undefined);
 
 /** The page on disk stays as it was built for Excel; what is answered loads office.js from here. */
 function withLocalOffice(html: string): string {

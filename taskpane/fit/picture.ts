@@ -60,11 +60,7 @@ function placeBands(picture: FitPicture, place: PicturePlace, top: number): SVGE
     const x = across(picture, low);
     const width = Math.max(0, across(picture, high) - x);
     const isFrame = size === picture.frame;
-    const label =
-      width >= 6 * size.length + 2
-        ? drawn("text", { class: "band-label", x: x + width / 2, y: y + BAND - 5 }, size)
-        : null;
-    return drawn("g", {}, drawn("rect", { class: isFrame ? "band frame" : "band", x, y, width, height: BAND }), label);
+    return drawn("rect", { class: isFrame ? "band frame" : "band", x, y, width, height: BAND });
   });
   const first = place.bands[0];
   const last = place.bands.at(-1);
@@ -84,7 +80,15 @@ function placeBands(picture: FitPicture, place: PicturePlace, top: number): SVGE
 /** Drawn last, over the lines. */
 function placeWords(picture: FitPicture, place: PicturePlace, top: number): SVGElement[] {
   const ease = place.ease === null ? "" : words.easeShort(formatLength(place.ease, picture.unit), place.word);
+  const sizes = place.bands.flatMap(({ size, low, high }) => {
+    const [left, right] = [across(picture, low), across(picture, high)];
+    const isRoom = right - left >= 6 * size.length + 2;
+    return isRoom
+      ? [drawn("text", { class: "band-label", x: (left + right) / 2, y: top + LABEL + BAND - 5 }, size)]
+      : [];
+  });
   return [
+    ...sizes,
     drawn("text", { class: "place-name", x: SIDE, y: top + 11 }, place.name),
     drawn("text", { class: place.tight ? "place-ease is-tight" : "place-ease", x: WIDTH - SIDE, y: top + 11 }, ease),
   ];

@@ -16,16 +16,18 @@ describe.skipIf(!hasBrowser)("the practice workbook in a browser", () => {
   });
   afterAll(() => browser?.close());
 
-  test("opens again and again, and says how long that took", async () => {
+  test("opens as it was however often, and says how long that took", async () => {
     const times: number[] = [];
     for (let n = 0; n < 3; n++) {
       const again = await browser.open();
       times.push(again.loadTime);
+      expect(await again.value("Start here", "A1")).toEqual(await open.value("Start here", "A1"));
+      expect(await again.value(SHEET, "C10")).toEqual([[""]]);
+      await again.type(SHEET, "C10", String(n));
+      await again.becomes(SHEET, "C10", n);
       await again.page.close();
     }
-    const [, median = 0] = times.sort((a, b) => a - b);
     console.log(`The practice page was usable after ${times.join(", ")} ms`);
-    expect(median).toBeGreaterThan(0);
   });
 
   test("takes a formula by keyboard and follows an edited cell", async () => {
