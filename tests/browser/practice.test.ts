@@ -109,6 +109,35 @@ describe.skipIf(!hasBrowser)("the practice workbook in a browser", () => {
     await expect.poll(rows, { timeout: 5000 }).toBe(before + 1);
   });
 
+  test("takes a pasted chart to a size by keyboard alone: paste, look, name, insert, type, edit", async () => {
+    const { page, pane } = open;
+    // Misses' figures as in README: common practice, no single publisher.
+    const chart =
+      "Body measurements (in)\nSize\t10\t12\t14\t16\nBust\t32 1/2\t34\t36\t38\nWaist\t25\t26 1/2\t28\t30\nHip\t34 1/2\t36\t38\t40";
+    await pane.locator("textarea").focus();
+    await page.keyboard.insertText(chart);
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    const name = pane.getByLabel("Name of the pattern");
+    await name.waitFor();
+    for (let press = 0; press < 40 && !(await name.evaluate((input) => input === document.activeElement)); press++)
+      await page.keyboard.press("Tab");
+    await page.keyboard.press("Control+a");
+    await page.keyboard.insertText("Tenor shirt");
+    const insert = pane.getByRole("button", { name: "Insert", exact: false }).first();
+    for (let press = 0; press < 5 && !(await insert.evaluate((button) => button === document.activeElement)); press++)
+      await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await pane.getByText('Inserted: sheet "Tenor shirt"').first().waitFor({ timeout: 30_000 });
+    expect(await open.value("Tenor shirt", "A1")).toEqual([["Tenor shirt"]]);
+    await open.type(SHEET, "F10", "34");
+    await open.type(SHEET, "F11", '=SEW.SIZEMATCH(TenorShirt_body[#All],"bust",F10)');
+    await open.becomes(SHEET, "F11", 12);
+    await open.type(SHEET, "F10", "36 1/2");
+    await open.becomes(SHEET, "F11", 14);
+    await open.shot("inserted-by-keyboard");
+  });
+
   test("hands what was typed to the pane's client", async () => {
     const read = await open.pane.evaluate(() =>
       Excel.run(async (context) => {
