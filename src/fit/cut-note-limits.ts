@@ -44,15 +44,20 @@ export function uncheckedWords(fitting: Fitting, judgement: Decided, girths: rea
     );
   const others = girths.filter(
     ({ governs, place, reason }) =>
-      !governs && !FRAME_PLACES.includes(place) && !LENGTHS.includes(place) && reason !== "frame",
+      !governs &&
+      !FRAME_PLACES.includes(place) &&
+      !LENGTHS.includes(place) &&
+      reason !== "frame" &&
+      reason !== "bust adjustment",
   );
-  const unknown = others.filter(({ ease }) => ease === undefined).map(({ place }) => place);
+  const seen = others.map(({ place, measure, least }) => {
+    const figure = measure !== null && finished?.has(place) ? finished.at(place, judgement.cut) : undefined;
+    return { place, least, ease: figure?.ok ? figure.value - measure! : undefined };
+  });
+  const unknown = seen.filter(({ ease }) => ease === undefined).map(({ place }) => place);
   if (unknown.length > 0) sentences.push(`${begin(names(unknown))} ${unknown.length > 1 ? "are" : "is"} not checked.`);
-  for (const { place, measure, least } of others) {
-    if (!finished?.has(place) || measure === null) continue;
-    const figure = finished.at(place, judgement.cut);
-    if (!figure.ok) continue;
-    const ease = figure.value - measure;
+  for (const { place, ease, least } of seen) {
+    if (ease === undefined) continue;
     const tight = least && ease < least.value - TOLERANCE;
     sentences.push(
       `The ${placeName(place)} has ${easeOf(ease, unit)}${tight ? `, and the least is ${spoken(least.value, unit)}: blend there` : ""}.`,

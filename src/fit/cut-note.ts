@@ -101,13 +101,13 @@ function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Decided)
 }
 
 /** The adjustment in the frame size, in the size to cut where that is another, and the ease the bust then has. */
-function bustWords(fitting: Fitting, body: Body, { frame, cut, places }: Decided): string {
+function bustWords(fitting: Fitting, body: Body, { frame, cut }: Decided): string {
   const { chart, unit, finished } = fitting;
   const { bust } = frame;
   if (!bust) return "";
   if (bust.decidedBy === "bust") return bust.note;
   const sentences = [`In size ${bust.size} ${adjustmentWords(bust.adjustment, unit)}.`];
-  const measure = places.find(({ place }) => place === "bust")?.measure ?? 0;
+  const measure = bust.patternBust + bust.adjustment;
   const patternBust = bodyFigure(chart, "bust", cut);
   if (!patternBust.ok) return sentences[0]!;
   if (cut !== frame.index)

@@ -4,7 +4,7 @@ import { clean, TOLERANCE } from "../length/round-up";
 import { placeName } from "../chart/places";
 import { sizeIndex, sizesText } from "../chart/size-label";
 import { answer, refuse, type Problem, type Result } from "../problem";
-import { bodyFigure, figureIn, figureNumber, isPrinted, noPlace, rowsOf } from "./measures";
+import { bodyFigure, figureIn, figureNumber, isPrinted, rowsOf } from "./measures";
 import type { Body, BodyUnit, Chart, ChartRow, Place } from "../chart/model";
 import type { Garment } from "./garments";
 import { leastEase, type LeastEase } from "./least-ease";
@@ -40,6 +40,7 @@ export interface Fitting {
 
 export interface FinishedFigures {
   readonly has: (place: Place) => boolean;
+  /** Only for a place that it has. */
   readonly at: (place: Place, index: number) => Result<number>;
   /** The views among which the closest one counts, where the place is printed for several. */
   readonly views: (place: Place) => readonly string[];
@@ -74,7 +75,6 @@ function finishedFigures(chart: Chart, finished: Chart): FinishedFigures {
     const rows = rowsOf(finished, place);
     const falling = rows.map((row) => fallIn(finished, row, columns)).find((problem) => problem !== undefined);
     return columns.map((column, index) => {
-      if (rows.length === 0) return noPlace(finished, place);
       if (falling) return { ok: false, problem: falling };
       if (column < 0) return refuse("sizeNotOnChart", { size: chart.sizes[index]!, known: sizesText(finished.sizes) });
       let least: number | undefined;
@@ -126,7 +126,7 @@ function fallIn(finished: Chart, row: ChartRow, columns: readonly number[]): Pro
     if (before !== undefined && figure < before - TOLERANCE)
       return refuse("fallingRow", {
         place: placeName(row.place),
-        size: finished.sizes[column] ?? "",
+        size: finished.sizes[column]!,
         figures: `${formatLength(before, finished.unit)}, then ${formatLength(figure, finished.unit)}`,
       }).problem;
     before = figure;

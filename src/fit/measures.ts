@@ -59,7 +59,7 @@ export function bodyFigure(chart: Chart, place: Place, index: number): Result<nu
 export function figureIn(chart: Chart, row: ChartRow, index: number, of: "low" | "middle"): Result<number> {
   const figure = row.values[index] ?? null;
   if (isFault(figure)) return { ok: false, problem: figure.fault };
-  if (figure === null) return refuse("missingFigure", { place: placeName(row.place), size: chart.sizes[index] ?? "" });
+  if (figure === null) return refuse("missingFigure", { place: placeName(row.place), size: chart.sizes[index]! });
   return answer(figureNumber(figure, of));
 }
 

@@ -1,5 +1,5 @@
 import { spanText } from "../chart/cells-figure";
-import { isFault, isSpan, type Body, type BodyUnit, type Chart, type Fault, type Measure } from "../chart/model";
+import { isSpan, type Body, type BodyUnit, type Chart, type Fault, type Measure } from "../chart/model";
 import { placeName, placeSpan } from "../chart/places";
 import { formatLength } from "../length/format";
 import { convert } from "../length/length";
@@ -79,6 +79,6 @@ const inUnit = ({ value, unit }: Measure, to: BodyUnit | null): number =>
 
 function note({ figure, difference, beyond }: SizeMatch, unit: BodyUnit | null): string {
   if (beyond) return sizeNotes.beyond(formatLength(Math.abs(difference), unit), beyond);
-  if (isFault(figure) || !isSpan(figure)) return sizeNotes.closest;
+  if (!isSpan(figure)) return sizeNotes.closest;
   return difference === 0 ? sizeNotes.inRange : sizeNotes.betweenRanges;
 }

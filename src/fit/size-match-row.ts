@@ -45,7 +45,7 @@ function makeScale(chart: Chart, row: ChartRow): Result<Scale> {
   let fault: Problem | null = null;
   let below: Problem | null = null;
   row.values.forEach((figure, index) => {
-    const size = chart.sizes[index] ?? "";
+    const size = chart.sizes[index]!;
     if (figure === null || isFault(figure)) {
       const problem = figure === null ? refuse("missingFigure", { place, size }).problem : (figure as Fault).fault;
       hole ??= problem;
@@ -60,7 +60,7 @@ function makeScale(chart: Chart, row: ChartRow): Result<Scale> {
   const [first] = found;
   const last = found.at(-1);
   if (!first || !last) {
-    if (below ?? fault) return { ok: false, problem: (below ?? fault)! };
+    if (fault) return { ok: false, problem: fault };
     return refuse("missingFigure", { place, size: chart.sizes[0] ?? "" });
   }
   let above: Problem | null = fault;
@@ -100,7 +100,7 @@ function falling(chart: Chart, row: ChartRow, found: readonly (Span & { index: n
     span.low === span.high ? formatLength(span.low, chart.unit) : spanText(span, chart.unit);
   return refuse("fallingRow", {
     place: placeName(row.place),
-    size: chart.sizes[right.index] ?? "",
+    size: chart.sizes[right.index]!,
     figures: `${text(left)}, then ${text(right)}`,
   });
 }

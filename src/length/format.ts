@@ -12,12 +12,16 @@ export function formatFraction(value: number, denominator = 8): Result<string> {
   if (!Number.isInteger(denominator) || denominator < 1 || denominator > 1000)
     return refuse("badDenominator", { text: String(denominator) });
   if (!Number.isFinite(value)) return refuse("notANumber", { text: String(value), wanted: "a number" });
+  return answer(fractionText(value, denominator));
+}
+
+function fractionText(value: number, denominator: number): string {
   const parts = Math.floor(clean(value * denominator) + 0.5);
   const whole = Math.floor(Math.abs(parts) / denominator);
   const rest = Math.abs(parts) % denominator;
   const common = greatestCommonDivisor(rest, denominator);
   const fraction = rest ? `${rest / common}/${denominator / common}` : "";
-  return answer((parts < 0 ? "-" : "") + ([whole || "", fraction].filter(Boolean).join(" ") || "0"));
+  return (parts < 0 ? "-" : "") + ([whole || "", fraction].filter(Boolean).join(" ") || "0");
 }
 
 function greatestCommonDivisor(a: number, b: number): number {
@@ -32,9 +36,6 @@ function greatestCommonDivisor(a: number, b: number): number {
  */
 export function formatLength(value: number, unit: LengthUnit | null): string {
   const suffix = unit ? ` ${unit}` : "";
-  if ((unit === "in" || unit === "yd") && Number.isInteger(clean(value * 16))) {
-    const text = formatFraction(value, 16);
-    if (text.ok) return text.value + suffix;
-  }
+  if ((unit === "in" || unit === "yd") && Number.isInteger(clean(value * 16))) return fractionText(value, 16) + suffix;
   return `${Number(value.toFixed(2))}${suffix}`;
 }

@@ -54,7 +54,7 @@ function readPair(first: Part, second: Part, sign: number): Result<LengthText> |
 export function plainText(text: string): string {
   return text
     .replace(/[\u200B-\u200F\u202A-\u202E\u2060-\u2069\uFEFF\u00AD\u061C]/g, "")
-    .replace(/[¼½¾\u2150-\u215E]/g, (sign) => ` ${VULGAR[sign] ?? sign}`)
+    .replace(/[¼½¾\u2150-\u215E]/g, (sign) => ` ${VULGAR[sign]!}`)
     .replace(/([\d)])([⁰¹²³\u2074-\u2079])/g, "$1 $2")
     .normalize("NFKC")
     .replace(/[⁄∕]/g, "/")

@@ -40,6 +40,12 @@ export function bodyOf(
   };
 }
 
+/** The body with a cell that holds no measure. */
+export const withFault = (body: Body, place: Place, fault: Fault): Body => ({
+  ...body,
+  measures: new Map([...body.measures, [place, fault]]),
+});
+
 export function settingsOf(...rows: readonly (readonly (string | number)[])[]): Settings {
   const settings = readSettings([["Setting", "Garment", "Place", "Value", "Unit", "Person"], ...rows]);
   if (!settings.ok) throw new Error(sentence(settings.problem));

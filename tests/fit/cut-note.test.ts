@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cutNote } from "../../src/fit/cut-note";
-import type { Chart } from "../../src/chart/model";
-import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf } from "./bodies";
+import type { Chart, Fault } from "../../src/chart/model";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
 const BETWEEN = "Between two sizes the closest is taken, and of two as close the larger.";
 
@@ -137,6 +137,124 @@ describe("cutNote", () => {
     const own = chartOf("finished", "cm", ["38", "40"], { bust: [96, 100] });
     expect(got(cutNote(chart, bodyOf({ bust: 88 }), "shirt", { finished: own }))).toBe(
       `Cut size 38, the frame size by the bust. It has enough ease: 8 centimetres at the bust. The least ease at the bust is ours, 6.35 centimetres; published ones run from 3.81 to 10.16 centimetres. ${BETWEEN}`,
+    );
+  });
+
+  it("says what is wanted beyond the largest or the smallest size", () => {
+    const byHip = "By the hip, as most books say; some go by the waist.";
+    const rest = `Without finished measurements the ease isn't checked. The waist is not checked. ${byHip} ${BETWEEN}`;
+    expect(note(missesChart, bodyOf({ waist: 41, hip: 48 }), "skirt")).toBe(
+      `A blend fits better: 24 and a little more at the waist and 24 at the hip. In one piece cut size 24, by the hip. ${rest}`,
+    );
+    expect(note(missesChart, bodyOf({ waist: 21, hip: 32.5 }), "skirt")).toBe(
+      `A blend fits better: 6 and a little less at the waist and 6 at the hip. In one piece cut size 6, by the hip. ${rest}`,
+    );
+  });
+
+  it("names the frame's place where the garment isn't judged by it", () => {
+    const settings = settingsOf(["Frame", "shirt", "hip", "", ""]);
+    expect(note(missesChart, bodyOf({ bust: 34, hip: 40 }), "shirt", { settings })).toBe(
+      `Cut size 16: by the body chart the hip is a 16 and the bust is a 12, and the largest decides. Without finished measurements the ease isn't checked. The waist is not checked. ${BETWEEN}`,
+    );
+  });
+
+  // By the high bust 34 it is a 14, whose bust is 36: 2 in for a bust of 38. The waist of 32 is an 18, whose bust is 40.
+  it("gives the bust adjustment in the size to cut, too, also where the bust doesn't govern", () => {
+    const settings = settingsOf(["Governs", "dress", "waist", "", ""], ["Frame", "dress", "high bust", "", ""]);
+    const wants = (size: string, kind: string) =>
+      `In size ${size} it wants a ${kind}-bust adjustment of 2 inches, 1 inch on the half front piece.`;
+    const curvy = bodyOf({ highBust: 34, bust: 38, waist: 32 });
+    const start = "Cut size 18: by the body chart the high bust is a 14 and the waist is a 18, and the largest decides."; // prettier-ignore
+    expect(note(missesChart, curvy, "dress", { settings })).toBe(
+      `${start} ${wants("14", "full")} ${wants("18", "small")} Without finished measurements the ease isn't checked. The hip is not checked. ${BETWEEN}`,
+    );
+    // Size 18 finished 43 at the bust, 3 in more than its own 40; the waist 34 in, 2 in on 32, in size 18 too.
+    const own = finishedFrom(missesChart, { bust: 3, waist: 2 });
+    expect(note(missesChart, curvy, "dress", { settings, finished: own })).toBe(
+      `Cut size 18. The frame size by the high bust is 14; 18 is the first with enough ease: 2 inches at the waist. ${wants("14", "full")} ${wants("18", "small")} So the bust has the pattern's own 3 inches of ease. The hip is not checked. ${BETWEEN}`,
+    );
+  });
+
+  it("says of the adjustment only what the chart and the finished measurements print", () => {
+    const chart = chartOf("body", "in", ["12", "14", "16"], {
+      highBust: [32, 34, 36],
+      bust: [34, 36, null],
+      waist: [26.5, 28, 30],
+    });
+    const settings = settingsOf(["Frame", "dress", "high bust", "", ""]);
+    const curvy = bodyOf({ highBust: 34, bust: 37, waist: 30 });
+    const wants = "In size 14 it wants a full-bust adjustment of 1 inch, 1/2 inch on the half front piece.";
+    // What size 16 has at the bust isn't printed, so its adjustment can't be said.
+    expect(note(chart, curvy, "dress", { settings })).toContain(
+      `and the largest decides. ${wants} The hip is not checked: the chart doesn't print it. Without finished`,
+    );
+    const whole = { ...chart, rows: [chart.rows[0]!, { ...chart.rows[1]!, values: [34, 36, 38] }, chart.rows[2]!] };
+    const own = chartOf("finished", "in", ["12", "14", "16"], { bust: [37, 39, null], waist: [28.5, 30, 32] });
+    expect(note(whole, curvy, "dress", { settings, finished: own })).toContain(
+      `${wants} In size 16 it wants a small-bust adjustment of 1 inch, 1/2 inch on the half front piece. The hip is not checked`,
+    );
+  });
+
+  it("asks nothing of a knit with a bust adjustment", () => {
+    const settings = settingsOf(
+      ["Like", "my tee", "", "leggings", ""],
+      ["Governs", "my tee", "bust", "", ""],
+      ["Frame", "my tee", "high bust", "", ""],
+    );
+    expect(
+      note(missesChart, bodyOf({ highBust: 34, bust: 36 }), "my tee", {
+        settings,
+        finished: finishedFrom(missesChart, { bust: -2 }),
+      }),
+    ).toBe(
+      `Cut size 14, the frame size by the high bust. In size 14 the bust needs no adjustment. So the bust has the pattern's own 2 inches less than the body. The waist and the hip are not checked. ${BETWEEN}`,
+    );
+  });
+
+  it("says what is off the body chart and not in the finished measurements either", () => {
+    const own = finishedFrom(missesChart, { bust: 3, waist: 2 });
+    expect(note(missesChart, bodyOf({ bust: 34, waist: 26, hip: 60 }), "dress", { finished: own })).toMatch(
+      / The hip is not checked: the finished measurements don't print it; it is off the body chart\. /,
+    );
+    const chart: Chart = { ...missesChart, rows: missesChart.rows.filter(({ place }) => place === "bust") };
+    expect(note(chart, bodyOf({ bust: 34 }), "dress")).toBe(
+      `Cut size 12, by the bust. The waist and the hip are not checked: the chart doesn't print them. Without finished measurements the ease isn't checked. ${BETWEEN}`,
+    );
+  });
+
+  it("says where no least ease is known", () => {
+    const sizes = ["S", "M", "L"];
+    const chart = chartOf("body", "in", sizes, { chest: [36, 40, 44], neck: [14, 15, 16] });
+    const own = chartOf("finished", "in", sizes, { chest: [42, 46, 50], neck: [14.5, 15.5, 16.5] });
+    expect(note(chart, bodyOf({ chest: 40, neck: 15 }), "men's shirt", { finished: own })).toBe(
+      `Cut size M, the frame size by the chest. It has enough ease: 6 inches at the chest. No least ease is known at the neck, so it isn't checked. ${BETWEEN}`,
+    );
+  });
+
+  // 34 in bust: 2 in of ease in size 12, 4 in 14. 37 in hip: 3 in of ease in size 12; of 14 nothing is printed.
+  it("calls a place not checked where the size to cut has no figure there", () => {
+    const sizes = ["12", "14", "16"];
+    const chart = chartOf("body", "in", sizes, { bust: [34, 36, 38], hip: [36, 38, 40] });
+    const own = chartOf("finished", "in", sizes, { bust: [36, 38, 40], hip: [40, null, 44] });
+    expect(note(chart, bodyOf({ bust: 34, hip: 37 }), "shirt", { finished: own })).toBe(
+      `A blend fits better: 14 at the bust and 12 at the hip. In one piece cut size 14. The frame size by the bust is 12; 14 is the first with enough ease: 4 inches at the bust. The hip is not checked. The least ease at the bust is ours, 2 1/2 inches; published ones run from 1 1/2 to 4 inches. ${BETWEEN}`,
+    );
+  });
+
+  it("names her rule for the smaller of two sizes", () => {
+    const settings = settingsOf(["Between sizes", "shirt", "", "smaller", ""]);
+    expect(note(missesChart, bodyOf({ bust: 35 }), "shirt", { settings })).toBe(
+      "Cut size 12, by the bust. Without finished measurements the ease isn't checked. The waist and the hip are not checked. Between two sizes the smaller is taken, as your settings say.",
+    );
+  });
+
+  it("refuses where no size has the ease, and what it can't read of a place that it would blend", () => {
+    expect(note(missesChart, bodyOf({ bust: 46 }), "shirt", { finished: finishedFrom(missesChart, { bust: 1 }) })).toBe(
+      "Even the largest size, 24, has only 1 in of ease at the bust: 1 1/2 in less than the 2 1/2 in wanted.",
+    );
+    const fault: Fault = { fault: { code: "unreadableLength", details: { text: "28?" } } };
+    expect(note(missesChart, withFault(bodyOf({ bust: 34 }), "waist", fault), "shirt")).toBe(
+      `"28?" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`,
     );
   });
 
