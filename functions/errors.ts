@@ -59,6 +59,7 @@ type ValueCode = Known<
   | "unknownLayout"
   | "repeatTooLong"
   | "badOutline"
+  | "badWidths"
   | "fewerTries"
   | "pieceLeftOver"
   | "unknownFlag"

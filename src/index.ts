@@ -53,6 +53,8 @@ export {
 } from "./sheet/trackers/measurements";
 export { SHOP_CELL, SHOP_HEADINGS, SHOPPING_SHEET } from "./sheet/trackers/shopping-list";
 export { readShopList, shopCopySheet } from "./sheet/trackers/shop-copy";
+export { notionsSheet } from "./sheet/trackers/notions-copy";
+export { projectNotions, type NotionsOfProject } from "./project/project-notions";
 export { CAUTIONS_SHEET } from "./sheet/trackers/cautions";
 export * from "./sheet/keep-values";
 export { matchInRow, readMatchRule, sizeMatch, type MatchRule, type SizeMatch } from "./fit/size-match";
@@ -71,6 +73,7 @@ export { fitPicture, type FitPicture, type PictureBand, type PicturePlace } from
 export { easeBand, fitTerm, type TermOptions } from "./fit/fit-term";
 export type { FitOptions } from "./fit/fitting";
 export { garments, type Garment } from "./fit/garments";
+export { tapeFigures, type TapeFigure, type TapeLine } from "./fit/measuring-figure";
 export { measuringGuide, type TapeGuide } from "./fit/measuring-guide";
 export { garmentNames, readGarment } from "./fit/read-garment";
 export { readSettings } from "./fit/read-settings";
@@ -85,6 +88,15 @@ export { cellTries, cuttingLayout } from "./fabric/layout/cutting-layout";
 export { layoutSearch, type LayoutSearch } from "./fabric/layout/layout-search";
 export type { Cloth, CutPiece, Effort, FabricPiece, Layout, NamedCloth, Placement, Point } from "./fabric/layout/types";
 export { readPieces, type PiecesOfFabric } from "./fabric/pieces";
+export { paperPieces, type PaperPiece, type PaperPieces } from "./fabric/paper-pieces";
+export { formatOutline } from "./fabric/outline-text";
+export {
+  outlineFromWidths,
+  widthsFromOutline,
+  type HowShaped,
+  type PieceToShape,
+  type WidthAt,
+} from "./fabric/widths-outline";
 export { rememberedLayouts } from "./fabric/layout/remembered";
 export { layoutPlanRows, type LayoutPlanRow } from "./fabric/layout-plan";
 export {

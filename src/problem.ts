@@ -140,6 +140,13 @@ export interface FabricProblems {
     readonly what: "points" | "many" | "outside" | "crosses" | "fold" | "text";
     readonly text: string;
   };
+  /** Widths at heights that make no edge; `wanted` is the piece's own length or width, for which `figure` is wrong. */
+  readonly badWidths: {
+    readonly piece: string;
+    readonly what: "few" | "negative" | "order" | "begins" | "ends" | "beyond" | "pinched" | "flat" | "wide" | "narrow";
+    readonly figure: string;
+    readonly wanted: string;
+  };
   /** Not a refusal: a layout of many pieces, of which fewer were tried. */
   readonly fewerTries: { readonly pieces: string; readonly tries: string };
   readonly unknownCloth: { readonly piece: string; readonly cloth: string; readonly known: string };

@@ -43,7 +43,6 @@ export interface NotionTotals {
 const NUMBER_WORDS = "one two three four five six seven eight nine ten eleven twelve".split(" ");
 const BY_LENGTH =
   /\b(?:elastic|ribbon|tape|binding|piping|cord|lace|braid|trim|trimming|webbing|boning|interfacing|ribbing|fringe|rickrack)$/;
-const LONGEST = 2000;
 
 /**
  * Reads a notions cell: lines with commas, semicolons or line ends between them. "seven 1/2 in buttons" and "7 x 1/2 in
@@ -58,7 +57,7 @@ const LONGEST = 2000;
 export function readNotions(text: string): NotionsReading {
   const notions: Notion[] = [];
   const unread: string[] = [];
-  for (const line of splitLines(text.slice(0, LONGEST))) {
+  for (const line of splitLines(text)) {
     const notion = readNotion(line);
     if (notion) notions.push(notion);
     else unread.push(line);

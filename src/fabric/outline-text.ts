@@ -44,3 +44,13 @@ function readPair(text: string): readonly [number, number] | undefined {
   if (!x?.ok || !y?.ok || x.value.unit || y.value.unit) return undefined;
   return [x.value.value, y.value.value];
 }
+
+/**
+ * An outline as it is typed into a cell, to a ten-thousandth.
+ *
+ * @example formatOutline([{ x: 0, y: 0 }, { x: 30.5, y: 0 }, { x: 0, y: 62 }]) //=> "0 0; 30.5 0; 0 62"
+ */
+export function formatOutline(outline: readonly Point[]): string {
+  const figure = (value: number): string => String(Number(value.toFixed(4)));
+  return outline.map(({ x, y }) => `${figure(x)} ${figure(y)}`).join("; ");
+}

@@ -26,7 +26,7 @@ const HEADINGS = [
   "piece", "length", "width", "unit", "count", "on fold", "may turn", "fabric", "seam allowance", "hem", "outline",
 ] as const; // prettier-ignore
 type Heading = (typeof HEADINGS)[number];
-type Row = (heading: Heading) => Cell;
+export type PieceRow = (heading: Heading) => Cell;
 
 /**
  * Reads a list of paper pieces with its headings, in any order: Piece, Length, Width, Count, and if wanted Unit, On fold,
@@ -41,15 +41,10 @@ type Row = (heading: Heading) => Cell;
  * //=> { ok: true, value: [{ name: "", pieces: [{ name: "Cuff", width: 10, length: 20, count: 2, … }] }] }
  */
 export function readPieces(cells: Cells, unit: BodyUnit): Result<readonly PiecesOfFabric[]> {
-  const at = cells.findIndex((line) => line.some((cell) => key(cell) === "length"));
-  const headings = (cells[at] ?? cells[0] ?? []).map(key);
-  for (const heading of ["Piece", "Length", "Width", "Count"])
-    if (at < 0 || !headings.includes(heading.toLowerCase()))
-      return refuse("piecesHeading", { heading, found: headings.filter(Boolean).join(", ") || "nothing" });
+  const lines = pieceLines(cells);
+  if (!lines.ok) return lines;
   const byFabric = new Map<string, { name: string; pieces: CutPiece[] }>();
-  for (const line of cells.slice(at + 1)) {
-    const row: Row = (heading) => line[headings.indexOf(heading)] ?? null;
-    if (isMissing(row("piece")) && isMissing(row("length")) && isMissing(row("width"))) continue;
+  for (const { row } of lines.value.lines) {
     const wrong = HEADINGS.map(row).find(isErrorCell);
     if (wrong !== undefined && isErrorCell(wrong)) return errorCellProblem(wrong);
     const piece = readPiece(row, unit);
@@ -62,9 +57,26 @@ export function readPieces(cells: Cells, unit: BodyUnit): Result<readonly Pieces
   return byFabric.size === 0 ? refuse("noPieces", {}) : answer([...byFabric.values()]);
 }
 
+/** The filled rows of a list with their place in it; `outline` is the column of that heading, -1 for none. */
+export function pieceLines(
+  cells: Cells,
+): Result<{ readonly lines: readonly { readonly at: number; readonly row: PieceRow }[]; readonly outline: number }> {
+  const top = cells.findIndex((line) => line.some((cell) => key(cell) === "length"));
+  const headings = (cells[top] ?? cells[0] ?? []).map(key);
+  for (const heading of ["Piece", "Length", "Width", "Count"])
+    if (top < 0 || !headings.includes(heading.toLowerCase()))
+      return refuse("piecesHeading", { heading, found: headings.filter(Boolean).join(", ") || "nothing" });
+  const lines = cells.flatMap((line, at) => {
+    const row: PieceRow = (heading) => line[headings.indexOf(heading)] ?? null;
+    const blank = isMissing(row("piece")) && isMissing(row("length")) && isMissing(row("width"));
+    return at <= top || blank ? [] : [{ at, row }];
+  });
+  return answer({ lines, outline: headings.indexOf("outline") });
+}
+
 const key = (cell: Cell): string => cellText(cell).toLowerCase().replace(/\s+/g, " ");
 
-function readPiece(row: Row, unit: BodyUnit): Result<CutPiece> {
+function readPiece(row: PieceRow, unit: BodyUnit): Result<CutPiece> {
   const piece = cellText(row("piece")) || "a piece without a name";
   const named = readUnitCell(row("unit"));
   if (!named.ok) return named;
@@ -85,7 +97,7 @@ function readPiece(row: Row, unit: BodyUnit): Result<CutPiece> {
     return read.ok ? answer(own(read.value.value, read.value.unit)) : read;
   };
   const [width, length, seam] = [size("width"), size("length"), extra("seam allowance", 0)];
-  const [onFold, mayTurn] = [flag(row, piece, "on fold"), flag(row, piece, "may turn")];
+  const [onFold, mayTurn] = [pieceFlag(row, piece, "on fold"), pieceFlag(row, piece, "may turn")];
   const count = readCount(row("count"), piece);
   const outline = readOutline(row("outline"), piece, (value) => own(value, null));
   if (!width.ok) return width;
@@ -117,7 +129,11 @@ function readPiece(row: Row, unit: BodyUnit): Result<CutPiece> {
 const YES: ReadonlySet<string> = new Set(["yes", "true", "y", "1", "x"]);
 const NO: ReadonlySet<string> = new Set(["", "no", "false", "n", "0"]);
 
-function flag(row: Row, piece: string, heading: "on fold" | "may turn"): Result<"yes" | "no" | "bias"> {
+export function pieceFlag(
+  row: PieceRow,
+  piece: string,
+  heading: "on fold" | "may turn",
+): Result<"yes" | "no" | "bias"> {
   const text = key(row(heading));
   if (YES.has(text)) return answer("yes");
   if (NO.has(text)) return answer("no");

@@ -19,6 +19,7 @@ export const fabricSentences: Sentences<FabricProblems> = {
   repeatTooLong: ({ repeat, length }) =>
     `A repeat of ${repeat} is longer than the fabric (${length}). Is it in another unit?`,
   badOutline: ({ piece, what, text }) => `The outline of "${piece}" ${OUTLINE_FAULTS[what](text)}`,
+  badWidths: ({ piece, what, figure, wanted }) => `"${piece}": ${WIDTHS_FAULTS[what](figure, wanted)}`,
   fewerTries: ({ pieces, tries }) =>
     `${pieces} pieces are a lot: only ${tries} layouts were tried, so a shorter one may well be found by hand.`,
   unknownCloth: ({ piece, cloth, known }) =>
@@ -37,6 +38,23 @@ const OUTLINE_FAULTS: Readonly<Record<FabricProblems["badOutline"]["what"], (tex
   crosses: () => "crosses itself. List its points in order around the edge.",
   fold: () => "has no edge on the fold: two points next to each other must have x = 0.",
   text: (text) => `can't be read at "${text}". Write it like 0 0; 30 0; 24 60; 0 62.`,
+};
+
+type WidthsFault = FabricProblems["badWidths"]["what"];
+const WIDTHS_FAULTS: Readonly<Record<WidthsFault, (figure: string, wanted: string) => string>> = {
+  few: () => "give at least two heights with their widths, one at each end of the piece.",
+  negative: (figure) => `${figure} is below zero, which no height and no width can be.`,
+  order: (figure) => `the height ${figure} doesn't go on from the one before it. List them in order, each once.`,
+  begins: (figure, wanted) =>
+    `the heights begin at ${figure}. The first is 0 and the last ${wanted}, so that no end of the piece is left out.`,
+  ends: (figure, wanted) =>
+    `the heights end at ${figure} and the piece is ${wanted} long. Give the width at ${wanted} too, or correct the length.`,
+  beyond: (figure, wanted) => `the height ${figure} is beyond the piece, which is ${wanted} long.`,
+  pinched: (figure) => `the width at ${figure} is 0, which would cut the piece in two. Only an end can be a point.`,
+  flat: () => "all the widths are 0.",
+  wide: (figure, wanted) => `a width of ${figure} is more than the piece's own, ${wanted}. Correct one of them.`,
+  narrow: (figure, wanted) =>
+    `the widest is ${figure} and the piece is ${wanted} wide. Give the width at its widest place too, or correct the piece.`,
 };
 
 /** What the notes of a placement table say. */

@@ -1,11 +1,11 @@
+import type { NotionTotals } from "../../fabric/notions";
 import type { ShopRow } from "../../project/shop-list";
 import { cents } from "../../project/money";
 import type { CellBlock, PlannedCell, SheetPlan } from "../plan";
 import { titleBlocks, type Units } from "../tracker";
+import { notionsBlocks, TICK } from "./notions-copy";
 import { SHOP_HEADINGS } from "./shopping-list";
 
-/** A box to tick with a pen, or to type over. */
-const TICK = "☐";
 const SWATCH_HEIGHT = 54;
 
 /**
@@ -14,9 +14,15 @@ const SWATCH_HEIGHT = 54;
  * below that: nothing is left out.
  *
  * @param date the day, as it is to be read: "14 March 2026"
+ * @param notions what else is to be bought, at the end of the page
  * @example shopCopySheet(rows, "14 March 2026", "in").sheet //=> "Shop copy 14 March 2026"
  */
-export function shopCopySheet(rows: readonly ShopRow[], date: string, units: Units): SheetPlan {
+export function shopCopySheet(
+  rows: readonly ShopRow[],
+  date: string,
+  units: Units,
+  notions: NotionTotals = { totals: [], unread: [] },
+): SheetPlan {
   const cloth = units === "in" ? "fraction" : "thousandths";
   const buy = rows.filter(({ toBuy }) => typeof toBuy === "number" && toBuy > 0);
   const cut = rows.filter(({ toBuy }) => toBuy === 0);
@@ -64,6 +70,9 @@ export function shopCopySheet(rows: readonly ShopRow[], date: string, units: Uni
   part("Not counted", ["", SHOP_HEADINGS[0], SHOP_HEADINGS[1], "Needed", "", "Why"], open);
   if (buy.length + cut.length + open.length === 0)
     blocks.push({ row, column: 0, cells: [["Nothing to buy."]], format: "text" });
+  blocks.push(
+    ...notionsBlocks(notions, blocks.reduce((end, block) => Math.max(end, block.row + block.cells.length), 0) + 1, 5),
+  );
   return {
     sheet: `Shop copy ${date}`.slice(0, 31).trim(),
     blocks,
