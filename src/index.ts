@@ -20,7 +20,14 @@ export {
 } from "./chart/cells";
 export { bodyMeasure, readBodyCells, readBodyLines, readMeasureArgument, readOneBody } from "./chart/cells-body";
 export { bodyMeasures, chooseChart, nearestCharts, type PlaceMeasure } from "./chart/cells-choose";
-export { fabricChartsOf, readNapCell, readWidthCell, type ClothWidth, type SheetFabric } from "./chart/cells-fabric";
+export {
+  fabricChartsOf,
+  readNapCell,
+  readWidthCell,
+  widthUnitOf,
+  type ClothWidth,
+  type SheetFabric,
+} from "./chart/cells-fabric";
 export { chartsOf, type SheetChart, type SheetRow } from "./chart/cells-measure";
 export { sizeColumn } from "./chart/cells-column";
 export { namesText } from "./chart/cells-names";

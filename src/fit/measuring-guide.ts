@@ -50,13 +50,19 @@ const GUIDE: readonly Row[] = [
   ["head", "EN 13402-1", "read", "Level round the widest part of the head, above the ears."],
 ]; // prettier-ignore
 
-/** Three waists are in use, and two hips. */
+/** Three waists are in use, and two hips. The letters are those of the drawing. */
 const OTHER_WAYS: Readonly<Record<Place, readonly string[]>> = {
   waist: [
-    "Three waists are in use: half way between rib and hip bone, as above; where a belt settles by itself, which need not be level (the natural waist, which most sewing patterns mean: from memory); and level with the navel, which is usually larger.",
+    "Three waists are in use. Take the one that the pattern means, the same one for every length that begins at the waist, and write down which:",
+    "a: half way between the lowest rib and the hip bone, as above;",
+    "b: where a belt or a tied string settles by itself, which need not be level: the natural waist, which most sewing patterns mean (from memory);",
+    "c: level with the navel, usually larger than the other two.",
+  ],
+  highBust: [
+    "It is not the bust: both tapes go under the arms, this one above the fullness and that one over it. What lies between the two figures is the bust itself.",
   ],
   hip: [
-    "Skirt patterns of a century ago take the hip 7 in below the waist for women, and the fullest part for misses and small women.",
+    "Skirt patterns of a century ago take the hip 7 in below the waist for women, and the fullest part for misses and small women. Waist to hip says how far down yours was taken.",
   ],
 };
 

@@ -1,11 +1,12 @@
 /** The Fit section: a pattern, a person, a garment; a picture of it, and its formulas beside the chart. */
-import { childCautions, garmentNames, measuringGuide, paneWords, readGarment, refusalSentence } from "../../src/index";
+import { childCautions, garmentNames, paneWords, readGarment, refusalSentence } from "../../src/index";
 import type { App } from "../app";
 import { button, choices, element, field } from "../dom";
 import { carryOut, watch } from "../excel";
 import type { Shown } from "../section";
 import { patternToShow, readInventory, type Inventory } from "../patterns";
 import { fitAnswer, fitPlan, type FitAnswer, type FitChoice } from "./answers";
+import { guide } from "./guide";
 import { fitDrawing, fitTable } from "./picture";
 
 const words = paneWords.fit;
@@ -140,28 +141,4 @@ function cautions(garment: string): HTMLElement[] {
     element("li", {}, [sentence, rules.join(", ")].filter(Boolean).join(" ")),
   );
   return [element("h3", {}, words.cautions), element("ul", { class: "cautions" }, ...items)];
-}
-
-/** Where each tape goes. */
-function guide(): HTMLElement {
-  const entries = measuringGuide.flatMap(({ name, where, otherWays, standard, status }) => {
-    const source = standard === null ? status : status === "read" ? standard : `${standard}, ${status}`;
-    return [
-      element("dt", {}, name),
-      element(
-        "dd",
-        {},
-        where,
-        ...otherWays.map((way) => element("p", {}, way)),
-        element("p", { class: "hint" }, source),
-      ),
-    ];
-  });
-  return element(
-    "details",
-    {},
-    element("summary", {}, words.guide),
-    element("p", { class: "hint" }, words.guideHint),
-    element("dl", {}, ...entries),
-  );
 }

@@ -20,9 +20,17 @@ describe("measuringGuide", () => {
   });
 
   it("says that three waists are in use", () => {
-    expect(measuringGuide.find(({ place }) => place === "waist")?.otherWays[0]).toMatch(
-      /^Three waists are in use: .*natural waist.*navel/,
-    );
+    const [says, ...ways] = measuringGuide.find(({ place }) => place === "waist")!.otherWays;
+    expect(says).toMatch(/^Three waists are in use\. .*write down which:$/);
+    expect(ways).toEqual([
+      expect.stringMatching(/^a: half way .*hip bone/),
+      expect.stringMatching(/^b: .*belt.*natural waist.*from memory/),
+      expect.stringMatching(/^c: .*navel/),
+    ]);
+  });
+
+  it("tells the high bust from the bust", () => {
+    expect(measuringGuide.find(({ place }) => place === "highBust")?.otherWays[0]).toMatch(/above the fullness/);
   });
 
   // EN 13402-1 and ISO 8559-1 as far as read; the rest says that it wasn't.
