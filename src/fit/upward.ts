@@ -33,5 +33,5 @@ const numbered = (sizes: readonly string[]): boolean => Number(sizes[0]) < Numbe
 /** 1 for a row that ends above its beginning, -1 below, 0 for a row of one figure. */
 function direction({ values }: ChartRow): number {
   const figures = values.filter(isPrinted).map((figure) => (isSpan(figure) ? figure.low : figure));
-  return Math.sign((figures.at(-1) ?? 0) - (figures[0] ?? 0));
+  return figures.length === 0 ? 0 : Math.sign(figures.at(-1)! - figures[0]!);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { FabricChart, FabricChartRow } from "../../src/chart/model";
 import { columnsOfSize, printedYardage, type YardageQuestion } from "../../src/fabric/yardage";
+import { sentence } from "../../src/words";
 import { isNarrower, knownWidth, sameWidth } from "../../src/fabric/yardage-width";
 
 const row = (width: number | null, values: (number | null)[], more: Partial<FabricChartRow> = {}): FabricChartRow => ({
@@ -84,5 +85,164 @@ describe("printedYardage", () => {
   test("refuses an amount that isn't printed, for any size of a blend", () => {
     expect(ask([table(row(45, [2, null, 2.2]))], { size: "10-14" })).toBe("noAmount");
     expect(ask([table(row(45, [2, null, 2.2]))], { size: "10+14" })).toBe(2.2);
+  });
+});
+
+describe("printedYardage, as an envelope prints it", () => {
+  type Asked = Omit<Partial<YardageQuestion>, "width"> & { readonly width?: number | [number, "in" | "cm"] };
+  const said = (charts: FabricChart[], { width = 45, ...question }: Asked = {}) => {
+    const [value, unit] = typeof width === "number" ? [width, null] : width;
+    const found = printedYardage(charts, { view: "A", size: "12", ...question, width: { value, unit } });
+    return found.ok ? found.value : sentence(found.problem);
+  };
+  const printed = (amount: number, width: number, more = {}) => ({
+    amount, unit: "yd", width: { value: width, unit: "in" }, estimated: false, ...more,
+  }); // prettier-ignore
+
+  test("gives the amount, its unit and the width that was asked", () => {
+    const chart = table(row(45, [2, 2.125, 2.25]), row(60, [1.5, 1.625, 1.75]));
+    expect(said([chart])).toEqual(printed(2.125, 45));
+    expect(said([chart], { width: 60 })).toEqual(printed(1.625, 60));
+    expect(said([chart], { width: [115, "cm"], size: "14" })).toEqual({ ...printed(2.25, 115), width: { value: 115, unit: "cm" } }); // prettier-ignore
+    expect(said([{ ...chart, unit: null }])).toEqual(printed(2.125, 45, { unit: null }));
+  });
+
+  test("takes the largest of a blend's sizes and those between, whatever their order", () => {
+    const chart = table(row(45, [2, 2.5, 2.25]));
+    expect(said([chart], { size: "10-14" })).toMatchObject({ amount: 2.5 });
+    expect(said([chart], { size: "14/10" })).toMatchObject({ amount: 2.5 });
+    expect(said([chart], { size: "10+14" })).toMatchObject({ amount: 2.25 });
+    expect(said([chart], { size: "10 - 16" })).toBe('"16" is not a size on this chart (10, 12, 14).');
+  });
+
+  test("finds a view by its letter, in lists and under all views", () => {
+    const chart = table(
+      row(45, [2, 2, 2], { view: "A, B" }),
+      row(45, [3, 3, 3], { view: "View C" }),
+      row(45, [1, 1, 1], { view: "All views", part: "interfacing" }),
+    );
+    const amount = (view: string, part = "main") => {
+      const found = said([chart], { view, part });
+      return typeof found === "string" ? found : found.amount;
+    };
+    expect([amount("A"), amount("view b"), amount("C"), amount("c", "Interfacing")]).toEqual([2, 2, 3, 1]);
+    expect(amount("D")).toBe('"D" is not a view of this table (A, B, View C).');
+    expect(amount("A", "lining")).toBe("This table has no lining for view A. It has main, interfacing.");
+    expect(amount("")).toBe("This is blank: a view (A, B, View C) is needed here.");
+    const nameless = table(row(45, [2, 2, 2], { view: "" }));
+    expect(said([nameless], { view: "A" })).toBe(
+      '"A" is not a view of this table (it names none: leave the view blank).',
+    );
+    expect(said([nameless], { view: "", part: "lining" })).toBe("This table has no lining. It has main.");
+    expect(said([table(row(45, [2, 2, 2], { view: "Each view" }))], { view: "" })).toMatchObject({ amount: 2 });
+  });
+
+  // Common practice, no source: with nap needs as much or more, so its amount is enough without nap, never the reverse.
+  test("answers for the nap that is asked, and for neither with the larger", () => {
+    const both = table(row(45, [2, 2.5, 3], { nap: "with" }), row(45, [1.5, 2, 2.5], { nap: "without" }));
+    const of = (chart: FabricChart, nap: YardageQuestion["nap"]) => {
+      const found = said([chart], nap === undefined ? {} : { nap });
+      return typeof found === "string" ? found : found.amount;
+    };
+    expect([of(both, "with"), of(both, "without"), of(both, null), of(both, "either"), of(both, undefined)]).toEqual([
+      2.5, 2, 2.5, 2.5, 2.5,
+    ]);
+    const onlyWith = table(row(45, [2, 2.5, 3], { nap: "with" }));
+    expect([of(onlyWith, "with"), of(onlyWith, "without")]).toEqual([2.5, 2.5]);
+    const onlyWithout = table(row(45, [1.5, 2, 2.5], { nap: "without" }));
+    expect(of(onlyWithout, "with")).toBe(
+      "Only an amount without nap is printed for view A on 45 in: with nap it needs more, and how much isn't said.",
+    );
+    const either = table(row(45, [2, 2.25, 3], { nap: "either" }), row(45, [9, 9, 9]));
+    expect([of(either, "with"), of(either, "without"), of(either, null)]).toEqual([2.25, 2.25, 9]);
+    const unsaid = table(row(45, [2, 2.75, 3]), row(45, [1, 1, 1], { nap: "without" }));
+    expect([of(unsaid, "with"), of(unsaid, "without")]).toEqual([2.75, 1]);
+    const mixed = table(row(45, [2, 2.75, 3]), row(45, [4, 4, 4], { nap: "with" }));
+    expect(of(mixed, "without")).toBe(2.75);
+  });
+
+  test("takes the larger of two printed rows, one of which may be empty", () => {
+    expect(said([table(row(44, [2, 2.1, 2]), row(45, [2, 2.3, 2]), row(45, [2, 2.2, 2]))])).toMatchObject({ amount: 2.3 }); // prettier-ignore
+    expect(said([table(row(45, [2, null, 2]), row(45, [2, 2.2, 2]))])).toMatchObject({ amount: 2.2 });
+    expect(said([table(row(45, [2, null, 2]), row(45, [1, null, 2]))])).toBe(
+      "No amount is printed for view A on 45 in in size 12.",
+    );
+    expect(said([table(row(45, [2]))])).toBe("No amount is printed for view A on 45 in in size 12.");
+  });
+
+  test("hands on a cell that can't be read", () => {
+    const fault = { fault: { code: "unreadableFigure", details: { text: "2 ?" } } } as const;
+    const chart = table(row(45, [2, 2, 2]));
+    const broken: FabricChart = { ...chart, rows: [{ ...chart.rows[0]!, values: [2, fault, 2] }, ...chart.rows] };
+    expect(said([broken])).toBe('"2 ?" on this chart can\'t be read as a figure: correct it there.');
+    expect(said([broken], { size: "10" })).toMatchObject({ amount: 2 });
+    expect(said([{ ...broken, rows: broken.rows.slice(0, 1) }], { width: 60, estimate: true })).toBe(
+      '"2 ?" on this chart can\'t be read as a figure: correct it there.',
+    );
+    // Without an estimate the sentence names no amount that it can't read.
+    expect(said([{ ...broken, rows: broken.rows.slice(0, 1) }], { width: 60 })).toBe(
+      "60 in is not printed here (45 in). No narrower width is printed whose amount would be enough.",
+    );
+  });
+
+  const widths = table(
+    row(36, [3, 3.125, 3.25]),
+    row(45, [2.25, 2.375, 2.5]),
+    row(60, [1.75, 1.875, 2]),
+    row(60, [1.5, 1.5, 1.5]),
+  );
+  test("names the nearest narrower width, whose amount is always enough", () => {
+    expect(said([widths], { width: 54 })).toBe(
+      "54 in is not printed here (36 in, 45 in, 60 in). The 2 3/8 yd printed for 45 in is always enough; for an estimate write TRUE as the estimate.",
+    );
+    expect(said([widths], { width: 72 })).toBe(
+      "72 in is not printed here (36 in, 45 in, 60 in). The 1 7/8 yd printed for 60 in is always enough; for an estimate write TRUE as the estimate.",
+    );
+    expect(said([widths], { width: 30 })).toBe(
+      "30 in is not printed here (36 in, 45 in, 60 in). No narrower width is printed whose amount would be enough.",
+    );
+  });
+
+  // By the printed conversion chart (tests/figures): 18 eighths on 44-45 in are 15 on 52-54 in.
+  test("estimates from the nearest narrower width, else from the nearest wider one", () => {
+    expect(said([widths], { width: 54, estimate: true, size: "10" })).toEqual({
+      amount: 1.875,
+      unit: "yd",
+      width: { value: 45, unit: "in" },
+      estimated: true,
+    });
+    // 36 in wide has 3 1/8 yd: by area on 30 in 3.75 yd.
+    expect(said([widths], { width: 30, estimate: true })).toEqual({
+      amount: 3.75,
+      unit: "yd",
+      width: { value: 36, unit: "in" },
+      estimated: true,
+    });
+    // 72 in: 1.875 × 60 / 72 = 1.5625, rounded up to the eighth.
+    expect(said([widths], { width: 72, estimate: true })).toMatchObject({ amount: 1.625, width: { value: 60 } });
+    expect(said([widths], { width: 54, estimate: true, nap: "with", size: "99" })).toBe(
+      '"99" is not a size on this chart (10, 12, 14).',
+    );
+    // A table that doesn't say its unit: yards beside inches.
+    expect(said([{ ...widths, unit: null }], { width: 72, estimate: true })).toEqual({
+      amount: 1.625,
+      unit: null,
+      width: { value: 60, unit: "in" },
+      estimated: true,
+    });
+  });
+
+  test("prefers widths in the unit of the question, and takes the others where there are none", () => {
+    const metric: FabricChart = { ...table(row(115, [2, 2.2, 2.4], { widthUnit: "cm" })), unit: "m" };
+    // 2.2 m × 115 / 180 = 1.406 m.
+    expect(said([widths, metric], { width: 180, estimate: true })).toEqual({
+      amount: 1.5,
+      unit: "m",
+      width: { value: 115, unit: "cm" },
+      estimated: true,
+    });
+    expect(said([widths], { width: 180 })).toBe(
+      "180 cm is not printed here (36 in, 45 in, 60 in). The 1 7/8 yd printed for 60 in is always enough; for an estimate write TRUE as the estimate.",
+    );
   });
 });

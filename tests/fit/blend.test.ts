@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { blend, type BlendRow } from "../../src/fit/blend";
 import { cutSize } from "../../src/fit/cut-size";
-import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf } from "./bodies";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
 const at = (rows: readonly BlendRow[], place: string) => {
   const row = rows.find((one) => one.place === place);
@@ -165,6 +165,108 @@ describe("blend", () => {
 
   it("refuses centimetres against inches in a length", () => {
     expect(said(blend(missesChart, bodyOf({ bust: 34, backWaistLength: 41 }), "shirt"))).toMatch(/cm against inches/);
+  });
+
+  it("takes bust and chest for one another where both are printed", () => {
+    const chart = chartOf("body", "in", ["S", "M"], { bust: [34, 36], chest: [33, 35] });
+    const places = (measures: Record<string, number>) =>
+      got(blend(chart, bodyOf(measures), "shirt")).map(({ place, size }) => [place, size]);
+    expect(places({ bust: 36 })).toEqual([["bust", "M"]]);
+    expect(places({ chest: 33 })).toEqual([["chest", "S"]]);
+    expect(places({ bust: 36, chest: 33 })).toEqual([["bust", "M"], ["chest", "S"]]); // prettier-ignore
+  });
+
+  it("says that the bust needs no adjustment, and which way the smallest size is overlapped", () => {
+    const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+    expect(at(got(blend(missesChart, bodyOf({ highBust: 34, bust: 36 }), "top", { settings })), "bust")).toEqual({
+      place: "bust",
+      size: "14",
+      girthChange: 0,
+      edgeChange: 0,
+      lengthChange: null,
+      note: "Straight on in size 14 from the high bust. Stays in the frame size by the high bust; the bust needs no adjustment.",
+    });
+    expect(at(got(blend(missesChart, bodyOf({ bust: 30.5, waist: 18, hip: 32.5 }), "dress")), "waist")).toEqual({
+      place: "waist",
+      size: "6",
+      girthChange: -5,
+      edgeChange: -1.25,
+      lengthChange: null,
+      note: "Straight on in size 6 from the bust. The closest size by the body chart. 5 inches inside size 6, the smallest: 1 1/4 inches an edge. That is more than about 1/2 inch an edge (from memory): slash and overlap, or take a pattern in other sizes.",
+    });
+  });
+
+  it("goes by her own limit at an edge", () => {
+    const limit = settingsOf(["Edge limit", "", "", 2, "cm"]);
+    const hip = (size: number) =>
+      at(got(blend(missesChart, bodyOf({ bust: 46, waist: 39, hip: size }), "dress", { settings: limit })), "hip").note;
+    // 3 in on four edges are 3/4 in, 1.9 cm; 3.2 in are 0.8 in, 2.03 cm.
+    expect(hip(51)).toMatch(/3 inches beyond size 24, the largest: 3\/4 inch an edge\.$/);
+    expect(hip(51.2)).toMatch(/0\.8 inches an edge\. That is more than about 0\.79 inches an edge/);
+  });
+
+  describe("refuses what it can't know of a place that it would blend:", () => {
+    const sizes = ["S", "M", "L"];
+    const chart = chartOf("body", "in", sizes, { bust: [34, 36, 38], waist: [26, 28, 30], hip: [36, 38, 40] });
+    const body = bodyOf({ bust: 36, waist: 28, hip: 38 });
+    const fault = { fault: { code: "unreadableLength", details: { text: "28?" } } } as const;
+
+    it("a cell that holds no measure, in a girth or a length", () => {
+      const unread = `"28?" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`;
+      expect(said(blend(chart, withFault(body, "waist", fault), "shirt"))).toBe(unread);
+      const long = chartOf("body", "in", sizes, { bust: [34, 36, 38], backWaistLength: [16, 16.25, 16.5] });
+      expect(said(blend(long, withFault(bodyOf({ bust: 36 }), "backWaistLength", fault), "shirt"))).toBe(unread);
+    });
+
+    it("centimetres against inches at the waist of a shirt", () => {
+      expect(said(blend(chart, bodyOf({ bust: 36, waist: 71 }), "shirt"))).toBe(
+        "71 against 26 to 30 in on the chart: cm against inches? Write the unit beside the figure.",
+      );
+    });
+
+    it("a figure that isn't printed in the frame size, in the outermost one or along the body", () => {
+      const missing = (place: string, size: string) =>
+        `The chart has no figure for ${place} in size ${size}, and the answer hangs on it: fill it in.`;
+      const without = (waist: readonly (number | null)[]) =>
+        chartOf("body", "in", sizes, { bust: [34, 36, 38], waist });
+      expect(said(blend(without([26, 28, null]), bodyOf({ bust: 36, waist: 33 }), "shirt"))).toBe(
+        missing("waist", "L"),
+      );
+      expect(said(blend(without([null, 28, 30]), bodyOf({ bust: 34, waist: 28 }), "shirt"))).toBe(
+        missing("waist", "S"),
+      );
+      const long = chartOf("body", "in", sizes, { bust: [34, 36, 38], backWaistLength: [16, null, 16.5] });
+      expect(said(blend(long, bodyOf({ bust: 36, backWaistLength: 16 }), "shirt"))).toBe(
+        missing("back waist length", "M"),
+      );
+    });
+
+    it("finished measurements that fall, lack the size, or don't say their unit", () => {
+      const falling = chartOf("finished", "in", sizes, { hip: [44, 40, 46] });
+      expect(said(blend(chart, body, "shirt", { finished: falling }))).toBe(
+        "The row for hip goes out of order at size M (44 in, then 40 in): correct the chart.",
+      );
+      const thighs = chartOf("body", "in", sizes, { hip: [36, 38, 40], thigh: [20, 21, 22] });
+      const short = chartOf("finished", "in", ["S", "M"], { thigh: [23, 24] });
+      expect(said(blend(thighs, bodyOf({ hip: 36, thigh: 22 }), "trousers", { finished: short }))).toBe(
+        `"L" is not a size on this chart (S, M).`,
+      );
+      expect(said(blend(thighs, bodyOf({ hip: 40, thigh: 20 }), "trousers", { finished: short }))).toBe(
+        `"L" is not a size on this chart (S, M).`,
+      );
+      const bare = { ...chart, unit: null };
+      const own = chartOf("finished", null, sizes, { hip: [40, 42, 44] });
+      expect(said(blend(bare, body, "shirt", { finished: own }))).toBe(
+        "This chart doesn't say inches or centimetres, so 2 in can't be compared with it: add a Unit column.",
+      );
+    });
+
+    it("finished centimetres against body inches where the tables don't say", () => {
+      const own = chartOf("finished", null, sizes, { bust: [96, 101, 106] });
+      expect(said(blend(chart, body, "shirt", { finished: own }))).toBe(
+        "101 finished against 36 in in the body chart: cm against inches? Write the unit beside the figure.",
+      );
+    });
   });
 
   it("refuses a frame place off the chart", () => {

@@ -5,11 +5,11 @@ import { join } from "node:path";
 import astm from "../figures/astm-d5585-misses-in.json";
 import en from "../figures/en13402-3-women-cm.json";
 import examples from "../figures/size-choice-examples.json";
-import type { Chart, Figure } from "../../src/chart/model";
+import type { Body, Chart, Figure } from "../../src/chart/model";
 import { cutSize, sizeCutter } from "../../src/fit/cut-size";
 import { sizeMatch } from "../../src/fit/size-match";
 import { refuse } from "../../src/problem";
-import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf } from "./bodies";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
 const LEAST = { bust: 2.5, waist: 1, hip: 2 };
 const size = (...args: Parameters<typeof cutSize>) => {
@@ -251,6 +251,41 @@ describe("cutSize", () => {
     it("a size that the finished measurements don't have", () => {
       const finished = chartOf("finished", "in", ["6", "8"], { bust: [34, 35] });
       expect(size(missesChart, body, "shirt", { finished })).toMatch(/"?12"? .*6, 8/);
+    });
+
+    it("a high bust off the chart, a bust that isn't measured, centimetres for one of the two", () => {
+      const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+      const said_ = (measures: Record<string, number>, unit: "in" | null = null) =>
+        said(cutSize(missesChart, bodyOf(measures, null, unit), "top", { settings }));
+      expect(said_({ highBust: 50, bust: 52 }, "in")).toBe(
+        "50 in at the high bust is 6 in above this chart, which ends at size 24 (44 in).",
+      );
+      expect(said_({ highBust: 34 })).toBe("The bust isn't measured, and this garment is cut by it: fill it in.");
+      expect(said_({ highBust: 91, bust: 101 })).toBe(
+        "91 against 28 1/2 to 44 in on the chart: cm against inches? Write the unit beside the figure.",
+      );
+      // A bare high bust beside a bust that says its unit.
+      const mixed = { ...bodyOf({ bust: 40 }, null, "in") };
+      const body: Body = { ...mixed, measures: new Map([...mixed.measures, ["highBust", { value: 91, unit: null }]]) };
+      expect(said(cutSize(missesChart, body, "top", { settings }))).toBe(
+        "91 against 28 1/2 to 44 in on the chart: cm against inches? Write the unit beside the figure.",
+      );
+    });
+
+    it("a cell that holds no measure at a governing place, and a least ease where no table says its unit", () => {
+      const fault = { fault: { code: "unreadableLength", details: { text: "40?" } } } as const;
+      expect(said(cutSize(missesChart, withFault(bodyOf({ bust: 34, waist: 28 }), "hip", fault), "dress"))).toBe(
+        `"40?" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`,
+      );
+      const chart = chartOf("body", null, ["S", "M"], { bust: [34, 36] });
+      const finished = chartOf("finished", null, ["S", "M"], { bust: [38, 40] });
+      expect(said(cutSize(chart, bodyOf({ bust: 34 }), "top", { finished }))).toBe(
+        "This chart doesn't say inches or centimetres, so 2.5 in can't be compared with it: add a Unit column.",
+      );
+      // With a figure missing in the body chart the finished one stands as it is.
+      const half = chartOf("body", null, ["S", "M"], { bust: [34, 36], hip: [36, null] });
+      const inches = chartOf("finished", "in", ["S", "M"], { bust: [38, 40], hip: [40, 42] });
+      expect(got(cutSize(half, bodyOf({ bust: 34, hip: 36 }), "top", { finished: inches }))).toEqual({ size: "S", frame: "S" }); // prettier-ignore
     });
 
     it("an unknown garment", () => {

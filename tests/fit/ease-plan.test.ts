@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { easePlan } from "../../src/fit/ease-plan";
-import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf } from "./bodies";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
 describe("easePlan", () => {
   const body = bodyOf({ bust: 34, waist: 28, hip: 40 });
@@ -83,6 +83,90 @@ describe("easePlan", () => {
     const plan = got(easePlan(chart, bodyOf({ bust: 88 }), "top", inches));
     expect(plan[0]!.ease).toBeCloseTo(38 * 2.54 - 88, 9);
     expect(plan[0]!.term).toBe("fitted");
+  });
+
+  // By hand, size by size: total = finished - body; design = finished - pattern body - 2 1/2; the rest is to move in.
+  it("says at each size what is to move in and what is design", () => {
+    const rows = got(easePlan(missesChart, bodyOf({ bust: 34 }), "top", finishedFrom(missesChart, { bust: 4 })));
+    const note = (words: string) => `${words} to move, 1 1/2 inches by design; least ease 2 1/2 inches, ours.`;
+    const below = "below the frame: neck and shoulders are smaller too.";
+    expect(rows).toEqual([
+      { size: "8", place: "bust", ease: 1.5, term: "close-fitting", enough: "tight", note: note(`2 sizes ${below} 0 inches`) },
+      { size: "10", place: "bust", ease: 2.5, term: "close-fitting", enough: "enough", note: note(`1 size ${below} 1 inch`) },
+      { size: "12", place: "bust", ease: 4, term: "fitted", enough: "enough", note: note("Frame size. 2 1/2 inches") },
+      { size: "14", place: "bust", ease: 6, term: "loose-fitting", enough: "enough", note: note("1 size above the frame. 4 1/2 inches") },
+      { size: "16", place: "bust", ease: 8, term: "loose-fitting", enough: "enough", note: note("2 sizes above the frame. 6 1/2 inches") },
+    ]); // prettier-ignore
+  });
+
+  it("says what is short of room to move, and what is less by design", () => {
+    const hip = got(easePlan(missesChart, body, "dress", finished)).find(
+      ({ size, place }) => size === "12" && place === "hip",
+    );
+    // 40 in of skirt on 40 in of hip: the design's 2 in over the least are there, the least isn't.
+    expect(hip?.note).toBe(
+      "Frame size. 2 inches short of room to move, 2 inches by design; least ease 2 inches, ours.",
+    );
+    const close = got(easePlan(missesChart, bodyOf({ bust: 34 }), "top", finishedFrom(missesChart, { bust: 1 })));
+    expect(close[2]).toEqual({
+      size: "12",
+      place: "bust",
+      ease: 1,
+      term: "close-fitting",
+      enough: "tight",
+      note: "Frame size. 2 1/2 inches to move, 1 1/2 inches less by design; least ease 2 1/2 inches, ours.",
+    });
+    // Below the body no room is told apart.
+    expect(close[0]).toEqual({
+      size: "8",
+      place: "bust",
+      ease: -1.5,
+      term: "smaller than the body: stretch knits only",
+      enough: "tight",
+      note: "2 sizes below the frame: neck and shoulders are smaller too.",
+    });
+  });
+
+  it("leaves out what the chart doesn't print, the body lacks, the sizes don't have or lies along the body", () => {
+    const own = chartOf("finished", "in", ["12", "14"], {
+      hemWidth: [60, 62],
+      backLength: [24, 24.5],
+      backWaistLength: [16, 16.25],
+      waist: [30, 32],
+      bust: [38, 40],
+    });
+    expect(
+      got(easePlan(missesChart, bodyOf({ bust: 34, backWaistLength: 16 }), "top", own)).map(({ size, place, ease }) => [
+        size,
+        place,
+        ease,
+      ]),
+    ).toEqual([["12", "bust", 4], ["14", "bust", 6]]); // prettier-ignore
+  });
+
+  it("refuses a garment it doesn't know, a cell that is no measure, a figure that isn't printed, a unit that isn't said", () => {
+    expect(said(easePlan(missesChart, body, "tent", finished))).toMatch(/^"tent" is not a garment known here\. Known/);
+    const fault = { fault: { code: "unreadableLength", details: { text: "40?" } } } as const;
+    expect(said(easePlan(missesChart, withFault(bodyOf({ bust: 34 }), "hip", fault), "shirt", finished))).toBe(
+      `"40?" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`,
+    );
+    const chart = chartOf("body", "in", ["S", "M"], { bust: [34, 36], hip: [36, null] });
+    const own = chartOf("finished", "in", ["S", "M"], { bust: [38, 40], hip: [40, 42] });
+    expect(said(easePlan(chart, bodyOf({ bust: 34, hip: 36 }), "shirt", own))).toBe(
+      "The chart has no figure for hip in size M, and the answer hangs on it: fill it in.",
+    );
+    expect(said(easePlan({ ...chart, unit: null }, bodyOf({ bust: 34 }), "shirt", { ...own, unit: null }))).toBe(
+      "This chart doesn't say inches or centimetres, so 2.5 in can't be compared with it: add a Unit column.",
+    );
+  });
+
+  it("asks nothing of a knit, in whatever unit its chart is", () => {
+    const chart = chartOf("body", null, ["S", "M"], { hip: [36, 38] });
+    const own = chartOf("finished", null, ["S", "M"], { hip: [34, 38] });
+    expect(got(easePlan(chart, bodyOf({ hip: 36 }), "leggings", own))).toEqual([
+      { size: "S", place: "hip", ease: -2, term: "smaller than the body: stretch knits only", enough: "", note: "Frame size." },
+      { size: "M", place: "hip", ease: 2, term: "", enough: "", note: "1 size above the frame." },
+    ]); // prettier-ignore
   });
 
   it("refuses a body off the chart and a falling row", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fitPicture } from "../../src/fit/fit-picture";
-import { bodyOf, chartOf, finishedFrom, got, missesChart, said } from "./bodies";
+import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
 describe("fitPicture", () => {
   const body = bodyOf({ bust: 34, waist: 28, hip: 40 });
@@ -72,6 +72,107 @@ describe("fitPicture", () => {
     expect(picture).toMatchObject({ cut: null, whyNot: { code: "aboveChart" } });
     expect(picture.places.find(({ place }) => place === "hip")).toMatchObject({ size: "24", blendAt: 51 });
     expect(picture.description).toMatch(/^Frame size 24, no size will do in one piece\./);
+  });
+
+  it("has each row whole", () => {
+    const chart = chartOf("body", "in", ["S", "M"], { bust: [34, 36] });
+    const own = chartOf("finished", "in", ["S", "M"], { bust: [38, 40] });
+    expect(got(fitPicture(chart, bodyOf({ bust: 34 }), "top", { finished: own }))).toEqual({
+      unit: "in",
+      sizes: ["S", "M"],
+      low: 33,
+      high: 37,
+      frame: "S",
+      cut: "S",
+      whyNot: null,
+      places: [
+        {
+          place: "bust",
+          name: "bust",
+          bands: [
+            { size: "S", at: 34, low: 33, high: 35 },
+            { size: "M", at: 36, low: 35, high: 37 },
+          ],
+          body: 34,
+          size: "S",
+          blendAt: 34,
+          frameAt: 34,
+          ease: 4,
+          word: "fitted",
+          tight: false,
+          words: "Bust 34 inches: size S; in size S 4 inches of ease, which is fitted.",
+        },
+      ],
+      description:
+        "Frame size S, size to cut in one piece S. Bust 34 inches: size S; in size S 4 inches of ease, which is fitted.",
+    });
+  });
+
+  it("draws a chart of one size as a line, and leaves out what isn't measured or has no figure in its size", () => {
+    const one = got(fitPicture(chartOf("body", "in", ["M"], { bust: [36] }), bodyOf({ bust: 36 }), "top"));
+    expect(one.places.map(({ bands }) => bands)).toEqual([[{ size: "M", at: 36, low: 36, high: 36 }]]);
+    expect(got(fitPicture(missesChart, bodyOf({ bust: 34 }), "shirt")).places.map(({ place }) => place)).toEqual([
+      "bust",
+    ]);
+    // 36 in of hip: 1/2 in of ease in size 12, 2 in in 14, of which the body chart prints no hip.
+    const chart = chartOf("body", "in", ["12", "14", "16"], { bust: [34, 36, 38], hip: [36, null, 40] });
+    const own = chartOf("finished", "in", ["12", "14", "16"], { hip: [36.5, 38, 40.5] });
+    const picture = got(fitPicture(chart, bodyOf({ bust: 34, hip: 36 }), "shirt", { finished: own }));
+    expect(picture.places.map(({ place, bands }) => [place, bands.length])).toEqual([["bust", 3]]);
+  });
+
+  it("leaves a size without a figure out of the bands, its neighbours meet half way", () => {
+    const chart = chartOf("body", "in", ["S", "M", "L"], { bust: [34, null, 38] });
+    expect(got(fitPicture(chart, bodyOf({ bust: 34 }), "top")).places[0]!.bands).toEqual([
+      { size: "S", at: 34, low: 32, high: 36 },
+      { size: "L", at: 38, low: 36, high: 40 },
+    ]);
+  });
+
+  it("gives the bust the ease that it has after the adjustment", () => {
+    const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+    const curvy = bodyOf({ highBust: 36, bust: 40 });
+    const bust = (options: Parameters<typeof fitPicture>[3]) =>
+      got(fitPicture(missesChart, curvy, "top", { settings, ...options })).places.find(({ place }) => place === "bust");
+    expect(bust({ finished: finishedFrom(missesChart, { bust: 3 }) })).toMatchObject({
+      body: 40,
+      size: "16",
+      ease: 3,
+      word: "fitted",
+      words: "Bust 40 inches: size 16; in size 16 3 inches of ease, which is fitted.",
+    });
+    expect(bust({})).toMatchObject({ ease: null, word: "", words: "Bust 40 inches: size 16." });
+  });
+
+  it("adds that it is tight to her own fit word, or says that alone where her words don't reach", () => {
+    const settings = settingsOf(["Fitted", "shirt", "hip", "1 to 3", "in"]);
+    const hip = (measure: number) =>
+      got(fitPicture(missesChart, bodyOf({ bust: 34, hip: measure }), "shirt", { finished, settings })).places.find(
+        ({ place }) => place === "hip",
+      );
+    // 40 in finished at the hip of size 12, 2 in wanted.
+    expect(hip(37)).toMatchObject({ ease: 3, word: "fitted", tight: false });
+    expect(hip(39)).toMatchObject({ ease: 1, word: "fitted, tight", tight: true });
+    expect(hip(39.5)).toMatchObject({ ease: 0.5, word: "tight", tight: true });
+    expect(hip(41)).toMatchObject({ ease: -1, word: "smaller than the body: stretch knits only", tight: true });
+  });
+
+  it("says nothing of inches where the chart doesn't", () => {
+    const chart = chartOf("body", null, ["S", "M"], { hip: [36, 38] });
+    const own = chartOf("finished", null, ["S", "M"], { hip: [34, 36] });
+    expect(got(fitPicture(chart, bodyOf({ hip: 38 }), "leggings", { finished: own }))).toMatchObject({
+      unit: null,
+      description:
+        "Frame size M, size to cut in one piece M. Hip 38: size M; in size M 2 less than the body, which is smaller than the body: stretch knits only.",
+    });
+  });
+
+  it("refuses a garment it doesn't know, and a cell that holds no measure", () => {
+    expect(said(fitPicture(missesChart, body, "tent"))).toMatch(/^"tent" is not a garment known here\. Known/);
+    const fault = { fault: { code: "unreadableLength", details: { text: "28?" } } } as const;
+    expect(said(fitPicture(missesChart, withFault(bodyOf({ bust: 34 }), "waist", fault), "shirt"))).toBe(
+      `"28?" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`,
+    );
   });
 
   it("refuses a body whose frame is off the chart", () => {

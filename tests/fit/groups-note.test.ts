@@ -21,6 +21,7 @@ describe("groupsNote", () => {
   });
 
   it("refuses a size in no group", () => {
-    expect(said(groupsNote(["6-12"], ["12", "14"], "12"))).toMatch(/14 is in none/);
+    expect(said(groupsNote(["6-12"], ["12", "14"], "12"))).toBe("Size 14 is in none of these groups (6-12).");
+    expect(said(groupsNote(["6-12"], ["8"], "14"))).toBe("Size 14 is in none of these groups (6-12).");
   });
 });

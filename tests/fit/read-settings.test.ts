@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Cell } from "../../src/chart/cell";
 import { readSettings } from "../../src/fit/read-settings";
 import { ruleFor, settingLength } from "../../src/fit/settings";
 import { sentence } from "../../src/words";
@@ -51,6 +52,41 @@ describe("readSettings", () => {
     ]);
   });
 
+  it("makes garments of Like and Governs, whatever their order", () => {
+    const { garments } = settingsOf([
+      HEADINGS,
+      ["Governs", "tunic", "bust or chest; hip", "", ""],
+      ["Like", "Tunic", "", "loose dress", ""],
+      ["Governs", "romper", "", "hip, height", ""],
+      ["Governs", "shirt", "waist", "", ""],
+    ]);
+    expect(garments.get("tunic")).toEqual({
+      name: "Tunic",
+      key: "tunic",
+      frame: ["bust", "chest"],
+      frameTakes: "first",
+      governs: [["bust", "chest"], ["hip"]],
+      girths: ["bust", "chest", "waist", "hip"],
+      edges: 4,
+      bands: "dress",
+      cloth: "woven",
+      ownEase: true,
+    });
+    expect(garments.get("romper")).toEqual({
+      name: "romper",
+      key: "romper",
+      frame: ["hip"],
+      frameTakes: "first",
+      governs: [["hip"], ["height"]],
+      girths: ["hip"],
+      edges: 4,
+      bands: null,
+      cloth: "woven",
+      ownEase: true,
+    });
+    expect(garments.get("shirt")).toMatchObject({ frame: ["waist"], frameTakes: "first", governs: [["waist"]] });
+  });
+
   it("reads words, bands, counts and the frame", () => {
     const settings = settingsOf([
       HEADINGS,
@@ -98,6 +134,106 @@ describe("readSettings", () => {
   it("refuses a table without its headings", () => {
     const settings = readSettings([["Least ease", "shirt", "bust", 3, "in"]]);
     expect(settings.ok ? "" : sentence(settings.problem)).toMatch(/no headings.*\[#All\]/);
+  });
+
+  it("names row, word and what is wanted, in whole sentences", () => {
+    const wants = (text: string, setting: string, wanted: string) =>
+      `"${text}" in row 1 of the settings (${setting}) can't be used: it wants ${wanted}.`;
+    expect(refused(["Units", "", "", "ells", ""])).toBe(wants("ells", "unit", "in or cm"));
+    expect(refused(["Units", "", "", "", "mm"])).toBe(wants("mm", "unit", "in or cm"));
+    expect(refused(["Least ease", "", "bust", 3, "ft"])).toBe(wants("ft", "unit", "in or cm"));
+    expect(refused(["Least ease", "", "bust", 3, "ells"])).toBe(wants("ells", "unit", "in or cm"));
+    expect(refused(["Fitted", "", "", "3 to 4", "in"])).toBe(
+      wants("3 to 4", "fitted", "a place beside it, such as bust"),
+    );
+    expect(refused(["Fitted", "", "bust", "4 to 3", ""])).toBe(
+      wants("4 to 3", "fitted", "a band such as 3 to 4, or over 8"),
+    );
+    expect(refused(["My garment", "", "bust", 38, "in"])).toBe(
+      wants("38", "my garment", "a garment beside it, such as shirt"),
+    );
+    expect(refused(["My garment", "shirt", "", 38, "in"])).toBe(
+      wants("38", "my garment", "a place beside it, such as bust"),
+    );
+    expect(refused(["Growth", "", "", "-1", "in"])).toBe(wants("-1", "growth", "a length that is not below zero"));
+    expect(refused(["Edges", "", "", 2.5, ""])).toBe(wants("2.5", "edges", "a count of seam edges, such as 4"));
+    expect(refused(["Edges", "", "", 25, ""])).toBe(wants("25", "edges", "a count of seam edges, such as 4"));
+    expect(refused(["Frame", "", "", "hip", ""])).toBe(
+      wants("hip", "frame", "bust or high bust, or a garment beside it"),
+    );
+    expect(refused(["Frame", "", "hip", "", ""])).toBe(
+      wants("hip", "frame", "bust or high bust, or a garment beside it"),
+    );
+    expect(refused(["Like", "", "", "shirt", ""])).toBe("Row 1 of the settings (like) lacks a garment beside it.");
+    expect(refused(["Governs", "", "hip", "", ""])).toBe("Row 1 of the settings (governs) lacks a garment beside it.");
+    expect(refused(["Governs", "tunic", " , ", "", ""])).toBe(
+      "Row 1 of the settings (governs) lacks the places that govern it, such as waist, hip.",
+    );
+    expect(refused(["Governs", "tunic", "bust, hpi", "", ""])).toMatch(/^"hpi" in row 1 of the settings/);
+    expect(refused(["Like", "tunic", "", "tent", ""])).toMatch(
+      /^"tent" is not a garment known here\. Known are top, blouse/,
+    );
+  });
+
+  it("gives a garment to everybody: a person beside it is refused", () => {
+    const settings = readSettings([
+      [...HEADINGS, "Person"],
+      ["Like", "tunic", "", "loose dress", "", "Ada"],
+    ]);
+    expect(settings.ok ? "read" : sentence(settings.problem)).toBe(
+      `"Ada" in row 1 of the settings (like) can't be used: it wants no person: this setting holds for everybody.`,
+    );
+  });
+
+  it("takes a shop's step in the cloth's unit, other lengths in the body's", () => {
+    const of = (...row: (string | number)[]) => settingsOf([HEADINGS, row]).lengths[0]!;
+    // 1/8 yd = 4 1/2 in = 11.43 cm; 0.1 m = 10 cm.
+    expect(of("Step", "", "", "1/8", "yd")).toMatchObject({ value: 11.43, unit: "cm" });
+    expect(of("Step", "", "", 0.1, "m")).toMatchObject({ value: 10, unit: "cm" });
+    expect(of("Step", "", "", "1/4 yd", "in")).toMatchObject({ value: 22.86, unit: "cm" });
+    expect(of("Step", "", "", 0.5, "")).toMatchObject({ value: 0.5, unit: "in" });
+    expect(of("Step", "", "", 2, "cm")).toMatchObject({ value: 2, unit: "cm" });
+    expect(of("Least ease", "", "bust", "6 cm", "in")).toMatchObject({ value: 6, unit: "cm" });
+    expect(of("Least ease", "", "bust", "2 in", "cm")).toMatchObject({ value: 2, unit: "in" });
+  });
+
+  it("takes the noughts of blank cells for blanks, but a nought beside a setting for nought", () => {
+    const settings = settingsOf([
+      [...HEADINGS, "Person"],
+      ["Least ease", 0, "bust", 0, 0, 0],
+      [0, 0, 0, 0, 0, 0],
+    ]);
+    expect(settings.lengths).toEqual([
+      { setting: "least ease", garment: null, place: "bust", person: null, value: 0, unit: "in" },
+    ]);
+  });
+
+  it("knows other words for its settings, and hands on a spreadsheet error in a column it reads", () => {
+    const settings = settingsOf([
+      HEADINGS,
+      ["High bust threshold", "", "", 2, ""],
+      ["Frame place", "", "", "high bust", ""],
+      ["Between size", "", "", "larger", ""],
+      ["Seam edges", "", "", 6, ""],
+      ["My garments", "shirt", "bust", 39, ""],
+      ["Unit", "", "", "cm", ""],
+      ["High bust row", "", "", "HighBust", ""],
+    ]);
+    expect(settings.lengths.map(({ setting, unit }) => [setting, unit])).toEqual([
+      ["threshold", "cm"],
+      ["my garment", "cm"],
+    ]);
+    expect(settings.words.map(({ setting, value }) => [setting, value])).toEqual([
+      ["frame", "highBust"],
+      ["between sizes", "larger"],
+      ["edges", 6],
+      ["high bust row", "high bust"],
+    ]);
+    const broken = (row: Cell[]) => readSettings([[...HEADINGS, "Why"], row]);
+    expect(broken(["Least ease", "", "bust", { error: "#REF!" }, "in", ""])).toMatchObject({
+      problem: { code: "errorCell", details: { error: "#REF!" } },
+    });
+    expect(broken(["Least ease", "", "bust", 3, "in", { error: "#REF!" }])).toMatchObject({ ok: true });
   });
 
   it("lets least ease be below zero: a knit may be smaller than the body", () => {

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import type { Chart, Figure } from "../../src/chart/model";
 import { matchInRow, readMatchRule, sizeMatch } from "../../src/fit/size-match";
 import { readPlaceCell, sizeMatchAmong } from "../../src/fit/size-match-tables";
+import { sentence } from "../../src/words";
 
 const figures = (file: string) => JSON.parse(readFileSync(join(import.meta.dirname, "../figures", file), "utf8"));
 const chart = (sizes: string[], rows: Record<string, Figure[]>, unit: "in" | "cm" | null = "in"): Chart => ({
@@ -111,6 +112,102 @@ describe("sizeMatch", () => {
   });
 });
 
+describe("sizeMatch, its refusals", () => {
+  const refused = (from: Chart, value: number, unit: "in" | "cm" | null = null, rule?: "atleast" | "atmost") => {
+    const match = sizeMatch(from, "bust", { value, unit }, rule);
+    return match.ok ? match.value.size : sentence(match.problem);
+  };
+  const M = { low: 38, high: 40 };
+  const ranges = (unit: "in" | "cm" | null) => chart(["S", "M"], { bust: [{ low: 34, high: 36 }, M] }, unit);
+
+  test("says by how much a measure is off, and where the chart ends", () => {
+    expect(refused(misses, 47.5)).toBe(
+      "47 1/2 in at the bust is 1 1/2 in above this chart, which ends at size 24 (46 in).",
+    );
+    expect(refused(misses, 29.5)).toBe(
+      "29 1/2 in at the bust is 1 in below this chart, which begins at size 6 (30 1/2 in).",
+    );
+    expect(refused(ranges("in"), 44)).toBe("44 in at the bust is 4 in above this chart, which ends at size M (38 to 40 in)."); // prettier-ignore
+    expect(refused(ranges(null), 44)).toBe("44 at the bust is 4 above this chart, which ends at size M (38 to 40).");
+    const touching = chart(["S", "M"], { bust: [{ low: 34, high: 38 }, M] });
+    expect(refused(touching, 40)).toBe(
+      "40 in at the bust is just above this chart, which ends at size M (38 to 40 in).",
+    );
+  });
+  test("asks about centimetres against inches where the number would do as the other", () => {
+    const ask = (found: string, against: string) =>
+      `${found} against ${against} on the chart: cm against inches? Write the unit beside the figure.`;
+    expect(refused(ranges("in"), 92)).toBe(ask("92", "34 to 40 in"));
+    expect(refused(ranges(null), 92)).toBe(ask("92", "34 to 40"));
+    const metric = chart(["S", "M"], { bust: [86, 92] }, "cm");
+    expect(refused(metric, 34)).toBe(ask("34", "86 to 92 cm"));
+    // 5 × too large is no other unit; nor is a larger number on a metric chart, or a smaller one on an inch chart.
+    expect(refused(ranges("in"), 200)).toMatch(/above this chart/);
+    expect(refused(metric, 120)).toBe("120 cm at the bust is 28 cm above this chart, which ends at size M (92 cm).");
+    expect(refused(ranges("in"), 20)).toBe("20 in at the bust is 14 in below this chart, which begins at size S (34 to 36 in)."); // prettier-ignore
+    // 44.5 in is 113 cm: neither 2 to 3 times off nor on this chart in the other unit.
+    expect(refused(ranges("in"), 92, "in")).toMatch(/^92 in at the bust is 52 in above/);
+  });
+  test("names the size out of order, of ranges too", () => {
+    expect(refused(chart(["8", "10", "12"], { bust: [32, 40, 36] }), 32)).toBe(
+      "The row for bust goes out of order at size 12 (40 in, then 36 in): correct the chart.",
+    );
+    expect(refused(chart(["S", "M", "L"], { bust: [{ low: 32, high: 34 }, M, { low: 35, high: 37 }] }), 33)).toBe(
+      "The row for bust goes out of order at size L (38 to 40, then 35 to 37): correct the chart.",
+    );
+    // From large to small: 40, 32, and then 36 where less is expected.
+    expect(refused(chart(["L", "M", "S"], { bust: [40, 32, 36] }), 33)).toBe(
+      "The row for bust goes out of order at size S (32 in, then 36 in): correct the chart.",
+    );
+  });
+  test("names what a row of no figures lacks", () => {
+    const empty = (...values: Chart["rows"][number]["values"]): Chart => ({
+      ...misses,
+      sizes: ["8", "10"],
+      rows: [{ place: "bust", label: "Bust", values }],
+    });
+    const fault = { fault: { code: "unreadableFigure", details: { text: "3g" } } } as const;
+    expect(refused(empty(null, null), 33)).toBe(
+      "The chart has no figure for bust in size 8, and the answer hangs on it: fill it in.",
+    );
+    expect(refused(empty(null, fault), 33)).toBe(`"3g" on this chart can't be read as a figure: correct it there.`);
+    expect(refused(empty(fault, 34), 33.5)).toBe(`"3g" on this chart can't be read as a figure: correct it there.`);
+    expect(refused(empty(34, fault), 34.5)).toBe(`"3g" on this chart can't be read as a figure: correct it there.`);
+    // From large to small the fault lies below.
+    expect(refused({ ...empty(34, fault), sizes: ["10", "8"] }, 34)).toBe("10");
+    const turned: Chart = { ...empty(38, 36, fault), sizes: ["L", "M", "S"] };
+    expect(refused(turned, 35.5)).toBe(`"3g" on this chart can't be read as a figure: correct it there.`);
+    expect(refused(turned, 38.5)).toBe("L");
+    const hole: Chart = { ...empty(38, fault, 34), sizes: ["L", "M", "S"] };
+    expect(refused(hole, 36)).toBe(`"3g" on this chart can't be read as a figure: correct it there.`);
+    expect(refused(hole, 38)).toBe("L");
+  });
+  test("goes up to one step beyond for atleast and atmost, half a step for closest", () => {
+    const of = (value: number, rule?: "atleast" | "atmost") => size(misses, value, rule);
+    // The end steps are 1 in below 30 1/2 and 2 in above 46.
+    expect([of(30), of(29.9)]).toEqual(["6", "belowChart"]);
+    expect([of(47), of(47.1)]).toEqual(["24", "aboveChart"]);
+    expect([of(29.5, "atleast"), of(29.4, "atleast"), of(46.1, "atleast")]).toEqual(["6", "belowChart", "aboveChart"]);
+    expect([of(48, "atmost"), of(48.1, "atmost"), of(30.4, "atmost")]).toEqual(["24", "aboveChart", "belowChart"]);
+    expect([of(35), of(34.9), of(35, "atleast"), of(35, "atmost")]).toEqual(["14", "12", "14", "12"]);
+  });
+  test("gives a measure between equal figures to the larger, for atleast to the first", () => {
+    const equal = chart(["S", "M", "L"], { bust: [34, 34, 36] });
+    expect([size(equal, 34), size(equal, 34, "atleast"), size(equal, 34, "atmost")]).toEqual(["M", "S", "M"]);
+    expect([size(equal, 33.5), size(equal, 33.5, "atleast")]).toEqual(["M", "S"]);
+  });
+  test("reads a unit only where the chart says its own", () => {
+    expect(refused(ranges(null), 88, "cm")).toBe(
+      "This chart doesn't say inches or centimetres, so 88 cm can't be compared with it: add a Unit column.",
+    );
+    expect(refused(chart(["S"], { hip: [36] }), 34)).toBe("This chart has no row for bust. It has hip.");
+    expect(refused({ ...misses, rows: [misses.rows[0]!, { ...misses.rows[1]!, place: "bust" }] }, 34)).toBe(
+      "This chart has two different rows for bust: take one out.",
+    );
+    expect(refused({ ...misses, rows: [misses.rows[0]!, misses.rows[0]!] }, 34)).toBe("12");
+  });
+});
+
 describe("matchInRow", () => {
   test("doesn't ask about units that are known", () => {
     const ask = (bare: boolean) => matchInRow(misses, misses.rows[0]!, 92, "closest", bare);
@@ -144,6 +241,17 @@ describe("sizeMatchAmong", () => {
     expect(ask([misses, metric], 92, "cm")).toBe("14");
     expect(ask([misses, women], 32.5)).toBe("10");
   });
+  test("refuses a place that no table has, and what every table refuses", () => {
+    expect(sizeMatchAmong([misses, women], "waist", { value: 28, unit: null }, "closest", "Dress")).toEqual({
+      ok: false,
+      problem: { code: "placeNotOnChart", details: { place: "waist", known: "bust, hip" } },
+    });
+    expect(ask([misses, women], 60)).toBe("aboveChart");
+  });
+  test("names the table that answered", () => {
+    const match = sizeMatchAmong([misses, women], "bust", { value: 32.5, unit: null }, "closest", "Dress");
+    expect(match.ok && match.value.chart).toBe(misses);
+  });
   test("never crosses two tables that answer differently", () => {
     expect(ask([misses, women], 42)).toBe("severalTables");
   });
@@ -157,5 +265,12 @@ describe("readPlaceCell", () => {
     expect(readPlaceCell("thigh", [own])).toMatchObject({ problem: { code: "placeNotOnChart" } });
     expect(readPlaceCell("elbowish", [own])).toMatchObject({ problem: { code: "unknownPlace" } });
     expect(readPlaceCell(0, [own])).toMatchObject({ problem: { code: "blank" } });
+    expect(readPlaceCell("bust", [])).toMatchObject({ problem: { code: "placeNotOnChart" } });
+    // A column of measures may name more places than are remembered: each is still read as itself.
+    const charts = [own];
+    for (let at = 0; at < 120; at++)
+      expect(readPlaceCell(`place ${at}`, charts)).toMatchObject({ problem: { details: { text: `place ${at}` } } });
+    expect(readPlaceCell("place 3", charts)).toMatchObject({ problem: { details: { text: "place 3" } } });
+    expect(readPlaceCell("place 119", charts)).toMatchObject({ problem: { details: { text: "place 119" } } });
   });
 });

@@ -22,11 +22,12 @@ describe("stretch", () => {
 
   it("refuses a length at rest of zero or less, and a stretched length below it", () => {
     expect(said(stretch(0, 5))).toBe("The length at rest must be above zero, and this is 0.");
-    expect(said(stretch(-1, 5))).toMatch(/above zero/);
+    expect(said(stretch(-1, 5))).toBe("The length at rest must be above zero, and this is -1.");
     expect(said(stretch(5, 4))).toBe(
       "The stretched length (4) is shorter than the length at rest (5). Give the length at rest first.",
     );
-    expect(said(stretch(NaN, 4))).toMatch(/NaN/);
+    expect(said(stretch(NaN, 4))).toBe(`"NaN" is not a length of cloth.`);
+    expect(said(stretch(4, Infinity))).toBe(`"Infinity" is not a length of cloth.`);
   });
 });
 
@@ -39,7 +40,11 @@ describe("knitCheck", () => {
   });
 
   it("refuses a percentage without its sign, and a share below zero", () => {
-    expect(said(knitCheck(0.25, 25))).toMatch(/"25" can't be a stretch/);
-    expect(said(knitCheck(-0.1, 0.25))).toMatch(/can't be a stretch/);
+    const refusal = (text: string) => `"${text}" can't be a stretch. Write a percentage such as 25%, or 0.25.`;
+    expect(said(knitCheck(0.25, 25))).toBe(refusal("25"));
+    expect(said(knitCheck(-0.1, 0.25))).toBe(refusal("-0.1"));
+    expect(said(knitCheck(NaN, 0.25))).toBe(refusal("NaN"));
+    expect(said(knitCheck(5, 0))).toBe(true);
+    expect(said(knitCheck(5.1, 0))).toBe(refusal("5.1"));
   });
 });

@@ -12,6 +12,14 @@ describe("upward", () => {
     expect(turned.sizes).toEqual(["S", "M", "L"]);
     expect(turned.rows.map(({ values }) => values)).toEqual([[34, null, 38], [36, 38, 40]]); // prettier-ignore
     expect(upward(turned)).toBe(turned);
+    const ranges = chartOf("body", "in", ["L", "S"], { bust: [{ low: 36, high: 38 }, { low: 34, high: 36 }], hip: [null, null] }); // prettier-ignore
+    expect(upward(ranges).sizes).toEqual(["S", "L"]);
+    expect(upward(ranges)).toBe(upward(ranges));
+    // A row that stands still says nothing; a cell that is missing at its end is a blank.
+    const level = chartOf("body", "in", ["L", "S"], { cuff: [8, 8], bust: [38, 34], hip: [40] });
+    expect(upward(level).rows.map(({ values }) => values)).toEqual([[8, 8], [34, 38], [null, 40]]); // prettier-ignore
+    const still = chartOf("body", "in", ["L", "S"], { cuff: [8, 8] });
+    expect(upward(still)).toBe(still);
   });
 
   it("leaves a slip to be refused: figures that fall under rising numbers, rows that go both ways", () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  clean,
   clothUnitOf,
   cm,
   convert,
@@ -12,6 +13,7 @@ import {
   metres,
   readLength,
   roundUp,
+  sameFigure,
   smallUnitOf,
   yards,
 } from "../../src/length";
@@ -71,7 +73,51 @@ describe("roundUp", () => {
   );
 });
 
+describe("roundUp, its bounds", () => {
+  test("throws for a length that is no number: a caller's mistake", () => {
+    expect(() => roundUp(NaN, 0.1)).toThrow(new RangeError("roundUp wants a finite length"));
+    expect(() => roundUp(Infinity, 0.1)).toThrow(RangeError);
+  });
+  test("refuses a step so small that the steps can't be counted", () => {
+    expect(roundUp(1e300, 1e-300)).toEqual({ ok: false, problem: { code: "badStep", details: { text: "1e-300" } } });
+  });
+  test("goes toward zero below it, and never to -0", () => {
+    expect(roundUp(-0.3, 0.25)).toEqual({ ok: true, value: -0.25 });
+    expect(roundUp(-0.2, 0.25)).toEqual({ ok: true, value: 0 });
+    expect(roundUp(0, 0.25)).toEqual({ ok: true, value: 0 });
+  });
+  test("rounds long lengths of fine steps by their own dust, and a real overhang up", () => {
+    // 123456.7 is 1,234,567 tenths but for dust.
+    expect(roundUp(123456.7, 0.1)).toEqual({ ok: true, value: 123456.7 });
+    expect(roundUp(2.0001, 0.125)).toEqual({ ok: true, value: 2.125 });
+  });
+});
+
+describe("sameFigure and clean", () => {
+  test("count figures within 1e-9 as one, that much apart too", () => {
+    expect(sameFigure(0.1 + 0.2, 0.3)).toBe(true);
+    expect(sameFigure(0, 1e-9)).toBe(true);
+    expect(sameFigure(0, 1.1e-9)).toBe(false);
+    expect(sameFigure(2, 1)).toBe(false);
+    expect(clean(3 * 0.1)).toBe(0.3);
+    expect(clean(1.234567890123)).toBe(1.23456789012);
+  });
+});
+
 describe("formatFraction", () => {
+  test("refuses what is no number", () => {
+    expect(formatFraction(Infinity)).toEqual({
+      ok: false,
+      problem: { code: "notANumber", details: { text: "Infinity", wanted: "a number" } },
+    });
+    expect(formatFraction(1, 2.5)).toEqual({
+      ok: false,
+      problem: { code: "badDenominator", details: { text: "2.5" } },
+    });
+    expect(formatFraction(2.5)).toEqual({ ok: true, value: "2 1/2" });
+    expect(formatFraction(0.001, 1000)).toEqual({ ok: true, value: "1/1000" });
+    expect(formatFraction(2.6, 1)).toEqual({ ok: true, value: "3" });
+  });
   test.each([
     [2.375, 8, "2 3/8"],
     [0, 8, "0"],
@@ -110,6 +156,14 @@ describe("formatLength", () => {
     [77.5, "cm", "77.5 cm"],
     [2.1717, "m", "2.17 m"],
     [92, null, "92"],
+    [2.375, "yd", "2 3/8 yd"],
+    [0.0625, "in", "1/16 in"],
+    [2.3333, "yd", "2.33 yd"],
+    [-1.5, "in", "-1 1/2 in"],
+    [0, "in", "0 in"],
+    [2.5, "m", "2.5 m"],
+    [30.5, null, "30.5"],
+    [Infinity, "in", "Infinity in"],
   ] as const)("shows %d %s as %s", (value, unit, text) => expect(formatLength(value, unit)).toBe(text));
 });
 
