@@ -19,7 +19,7 @@ export {
   type MeasureChartOptions,
 } from "./chart/cells";
 export { bodyMeasure, readBodyCells, readBodyLines, readMeasureArgument, readOneBody } from "./chart/cells-body";
-export { bodyMeasures, chooseChart, nearestCharts, type PlaceMeasure } from "./chart/cells-choose";
+export { bodyMeasures, chooseChart, type PlaceMeasure } from "./chart/cells-choose";
 export {
   fabricChartsOf,
   readNapCell,
@@ -75,6 +75,7 @@ export { cutNote, noteCutter } from "./fit/cut-note";
 export { cutSize, sizeCutter, type CutSize } from "./fit/cut-size";
 export { easeParts, type EaseParts } from "./fit/ease-parts";
 export { easePlan, type EaseRow } from "./fit/ease-plan";
+export { chooseTable, finishedFor, type TableQuestion } from "./fit/choose-table";
 export { figureType, type FigureType, type FigureTypes, type NamedChart } from "./fit/figure-type";
 export { fitPicture, type FitPicture, type PictureBand, type PicturePlace } from "./fit/fit-picture";
 export { easeBand, fitTerm, type TermOptions } from "./fit/fit-term";

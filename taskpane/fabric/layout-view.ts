@@ -1,47 +1,30 @@
 /** A list of pieces, laid out on the cloth: improved for about a second, drawn, printed, written as formulas. */
 import {
-  formatLength,
   layoutFormulas,
   layoutSearch,
+  lengthInto,
   paneWords,
   PIECES_SHEET,
   piecesSheet,
-  quotedSheet,
   readLength,
   readPieces,
   refusalSentence,
-  roundUp,
   sentence,
   type Cloth,
-  type LayoutSearch,
-  type LengthUnit,
-  type PiecesOfFabric,
 } from "../../src/index";
 import type { App } from "../app";
 import { button, choices, element, field, tick } from "../dom";
-import { carryOut, readSelection, readUsed, type RangeCells } from "../excel";
-import { engineCells, tableCells, type Inventory } from "../patterns";
+import { carryOut, readUsed } from "../excel";
+import type { Inventory } from "../patterns";
 import { usualUnits } from "../units";
 import { improve, type Improving } from "./improve";
-import { layoutDrawing } from "./layout-picture";
+import { laidCloth, type Lay } from "./laid-cloth";
+import { piecesCells, SELECTION, type Source } from "./pieces-source";
+import { shapeView } from "./shape-view";
 
 const words = paneWords.fabric;
 /** How long a press looks for something better, in milliseconds. */
 const A_WHILE = 1000;
-/** What the shop cuts by. */
-const STEPS = { yd: 0.125, m: 0.1 } as const;
-const SELECTION = "(selection)";
-
-/** One cloth of the list with its search. */
-interface Lay {
-  readonly fabric: PiecesOfFabric;
-  readonly search: LayoutSearch;
-}
-interface Source {
-  /** As a formula says it. */
-  readonly reference: string;
-  readonly sheet: string;
-}
 
 export interface LayoutView {
   readonly element: HTMLElement;
@@ -62,27 +45,48 @@ export function layoutView(app: App): LayoutView {
   unit.value = usualUnits();
   const width = text(unit.value === "in" ? "45" : "140");
   const folds = choices(element("select", {}), words.foldsChoices);
-  const [repeat, gap, own] = [text(), text(), text()];
+  const [repeat, gap] = [text(), text()];
+  /** What she has of each cloth of the list; of all of it before the list is read. */
+  const owns = element("div", {});
+  let own: ReadonlyMap<string, HTMLInputElement> = new Map();
   const bar = element("progress", { max: 1, value: 0, "aria-label": words.progress });
-  const stop = button(words.stop, () => running?.stop());
+  const stop = button(words.stop, () => {
+    stopped = true;
+    running?.stop();
+  });
   const progress = element("div", { class: "inline", hidden: true }, bar, stop);
   const result = element("div", { class: "result" });
   let running: Improving | undefined;
+  let stopped = false;
   let withPlan = false;
   let source: Source | undefined;
   let lays: Lay[] = [];
-  let inventory: Inventory | undefined;
+  /** The cloth that the drawn layout lies on, whatever the fields say by now. */
+  let laidOn: Cloth & { readonly unit: "in" | "cm" } = { width: 0, unit: "in" };
+  const shape = shapeView(
+    app,
+    () => piecesCells(pieces.value),
+    () => bodyUnit(),
+  );
 
   const bodyUnit = () => unit.value as "in" | "cm";
-  const number = (input: HTMLInputElement): number | null => {
+  const number = (input: HTMLInputElement, into = bodyUnit()): number | null => {
     if (input.value.trim() === "") return 0;
     const read = readLength(input.value);
-    if (read.ok && read.value.value >= 0) return read.value.value;
+    if (read.ok && read.value.value >= 0) return lengthInto(read.value, into);
     app.say(read.ok ? paneWords.chart.wrong(paneWords.chart.negative(input.value)) : sentence(read.problem), "warning");
     input.focus();
     return null;
   };
-  const cloth = (): Cloth | null => {
+  /** A field for each cloth that is named; what has been typed for one of them stays. */
+  const askOwn = (names: readonly string[]) => {
+    const before = own.get("")?.value ?? "";
+    own = new Map(names.map((name) => [name, own.get(name) ?? text(names.length === 1 ? before : "")]));
+    const hint = words.ownHint(bodyUnit());
+    owns.replaceChildren(...[...own].map(([name, input]) => field(words.own(name), input, hint)));
+    for (const input of own.values()) input.onchange = () => (lays.length > 0 ? show() : undefined);
+  };
+  const cloth = (): typeof laidOn | null => {
     const [clothWidth, by, between] = [number(width), number(repeat), number(gap)];
     if (clothWidth === null || by === null || between === null) return null;
     return {
@@ -97,29 +101,39 @@ export function layoutView(app: App): LayoutView {
     running?.stop();
     const on = cloth();
     if (!on) return;
-    const read = await cellsOf(pieces.value, inventory);
+    const read = await piecesCells(pieces.value);
     if (!read.ok) return app.say(read.said, "warning");
     const found = readPieces(read.cells, bodyUnit());
     if (!found.ok) return app.say(sentence(found.problem), "warning");
     source = read.source;
+    laidOn = on;
     lays = found.value.map((fabric) => ({ fabric, search: layoutSearch(fabric.pieces, on) }));
+    askOwn(lays.map(({ fabric }) => fabric.name));
     await look();
   };
   /** Looks for something better for a while, one cloth after the other. */
   const look = async () => {
+    const mine = lays;
+    // Stopped or not, every cloth shows a layout.
+    for (const { search } of mine) if (search.tries === 0) search.run(1);
+    stopped = false;
     progress.hidden = false;
-    for (const [index, { search }] of lays.entries()) {
-      running = improve(search, A_WHILE / lays.length, (share) => (bar.value = (index + share) / lays.length));
+    for (const [index, { search }] of mine.entries()) {
+      if (stopped) break;
+      running = improve(search, A_WHILE / mine.length, (share) => (bar.value = (index + share) / mine.length));
       await running.done;
+      // Another press has begun with another list meanwhile, and shows it.
+      if (mine !== lays) return;
     }
     running = undefined;
     progress.hidden = true;
     show();
   };
   const show = () => {
-    const on = cloth();
-    if (!on) return;
-    const shown = lays.map(({ fabric, search }) => clothParts(fabric, search, on, bodyUnit(), number(own) ?? 0));
+    const shown = lays.map((lay) => {
+      const mine = own.get(lay.fabric.name);
+      return laidCloth(lay, laidOn, laidOn.unit, (mine && number(mine, laidOn.unit)) ?? 0);
+    });
     result.replaceChildren(
       ...shown.flatMap(({ parts }) => parts),
       element(
@@ -138,8 +152,8 @@ export function layoutView(app: App): LayoutView {
     app.say(shown.map(({ said }) => said).join(" "), shown.every(({ ok }) => ok) ? "said" : "warning");
   };
   const insert = async () => {
-    const on = cloth();
-    if (!on || !source) return;
+    if (!source) return;
+    const on = laidOn;
     const used = await readUsed(source.sheet);
     if (!used.ok) return app.say(refusalSentence(used.refusal), "warning");
     const plan = layoutFormulas({
@@ -148,7 +162,7 @@ export function layoutView(app: App): LayoutView {
       column: used.value ? used.value.column + used.value.columns + 1 : 0,
       pieces: source.reference,
       width: on.width,
-      unit: bodyUnit(),
+      unit: on.unit,
       layout: on.layout ?? "single",
       repeat: on.repeat ?? 0,
       gap: on.gap ?? 0,
@@ -176,6 +190,7 @@ export function layoutView(app: App): LayoutView {
     element("p", {}, words.layoutIntro),
     field(words.piecesTable, pieces),
     button(words.newPieces, () => void app.run(setUp), { class: "quiet" }),
+    shape.element,
     pair(field(words.clothWidth, width), field(words.clothUnit, unit)),
     field(words.folds, folds),
     element(
@@ -183,7 +198,7 @@ export function layoutView(app: App): LayoutView {
       {},
       element("summary", {}, words.layoutMore),
       pair(field(words.layoutRepeat, repeat), field(words.gap, gap)),
-      field(words.own, own),
+      owns,
     ),
     element(
       "div",
@@ -193,10 +208,15 @@ export function layoutView(app: App): LayoutView {
     progress,
     result,
   );
+  askOwn([""]);
+  unit.addEventListener("change", () => {
+    askOwn([...own.keys()]);
+    shape.refresh();
+  });
+  pieces.addEventListener("change", () => shape.refresh());
   return {
     element: view,
     refresh(now) {
-      inventory = now;
       const listed = now.facts.tables.filter(
         ({ headings }) => headings.includes("Piece") && headings.includes("Width"),
       );
@@ -204,6 +224,7 @@ export function layoutView(app: App): LayoutView {
         ...listed.map(({ name, sheet }) => ({ value: name, label: `${name} (${sheet})` })),
         { value: SELECTION, label: words.selection },
       ]);
+      shape.refresh();
     },
   };
 }
@@ -213,72 +234,4 @@ function printLayout(): void {
   document.body.classList.add("printing-layout");
   window.addEventListener("afterprint", () => document.body.classList.remove("printing-layout"), { once: true });
   window.print();
-}
-
-type CellsOf =
-  | { readonly ok: true; readonly cells: ReturnType<typeof engineCells>; readonly source: Source }
-  | { readonly ok: false; readonly said: string };
-
-async function cellsOf(table: string, inventory: Inventory | undefined): Promise<CellsOf> {
-  if (table !== SELECTION) {
-    const read = await tableCells(table);
-    const sheet = inventory?.facts.tables.find(({ name }) => name === table)?.sheet ?? "";
-    if (!read.ok) return { ok: false, said: refusalSentence(read.refusal) };
-    return { ok: true, cells: read.value, source: { reference: `${table}[#All]`, sheet } };
-  }
-  const read = await readSelection();
-  if (!read.ok) return { ok: false, said: refusalSentence(read.refusal) };
-  return { ok: true, cells: engineCells(read.value.values), source: sourceOf(read.value) };
-}
-
-const sourceOf = ({ sheet, address }: RangeCells): Source => ({
-  reference: `${quotedSheet(sheet)}!${fixed(address)}`,
-  sheet,
-});
-
-/** "A1:B2" with its rows and columns fixed. */
-const fixed = (address: string): string =>
-  address
-    .split(":")
-    .map((cell) => {
-      const letters = /^[A-Z]+/.exec(cell)?.[0] ?? "";
-      return `$${letters}$${cell.slice(letters.length)}`;
-    })
-    .join(":");
-
-/** What one cloth shows: how much to buy, how good that is, what is left of her own, the drawing. */
-function clothParts(fabric: PiecesOfFabric, search: LayoutSearch, cloth: Cloth, unit: "in" | "cm", own: number) {
-  const layout = search.layout();
-  if (layout.length === null) {
-    const said = layout.problems.map(sentence).join(" ");
-    return { ok: false, said, parts: [element("p", { class: "warning-box" }, said)] };
-  }
-  const inUnit = (value: number, shown: LengthUnit = unit) => formatLength(value, shown);
-  const [buyUnit, by] = unit === "in" ? (["yd", 36] as const) : (["m", 100] as const);
-  const buy = roundUp(layout.length / by, STEPS[buyUnit]);
-  const headline = words.layoutBuy(buy.ok ? inUnit(buy.value, buyUnit) : inUnit(layout.length));
-  const over = layout.lowerBound > 0 ? ((layout.length / layout.lowerBound - 1) * 100).toFixed(1) : "0.0";
-  const said = fabric.name === "" ? headline : `${fabric.name}: ${headline}`;
-  const sentences = [
-    words.layoutExact(inUnit(layout.length)),
-    layout.proved ? words.proved : words.bound(over),
-    ...(search.finished && !layout.proved ? [words.nothingShorter] : []),
-    layout.by === "boxes" ? words.byBoxes : words.byOutlines,
-    words.tries(layout.tries),
-    ...(own > 0
-      ? [
-          own >= layout.length
-            ? words.ownLeft(inUnit(own - layout.length))
-            : words.ownShort(inUnit(layout.length - own)),
-        ]
-      : []),
-    ...layout.problems.map(sentence),
-  ];
-  const drawing = layoutDrawing(
-    layout,
-    { width: cloth.width, layout: cloth.layout ?? "single", unit },
-    fabric.name || words.piecesTable,
-  );
-  const parts = [element("p", { class: "headline" }, said), element("p", {}, sentences.join(" ")), drawing];
-  return { ok: true, said, parts: [element("div", { class: "printed" }, ...parts)] };
 }

@@ -14,6 +14,7 @@ import { readFacts, type Facts } from "../excel";
 import type { Shown } from "../section";
 import { usualUnits } from "../units";
 import { comeBack, keep } from "./keep";
+import { notionsView } from "./notions";
 import { addColumns, addPerson, setUp, shopCopy } from "./set-up";
 
 const words = paneWords.sheets;
@@ -77,6 +78,7 @@ export function sheetsSection(app: App): Shown {
       own.map((one) => ({ value: one.name, label: `${one.name} (${one.sheet})` })),
     );
     showBrings();
+    await notions.refresh(facts);
   };
   /** Each button looks at the workbook as it is now, and shows afterwards what has become of it. */
   const press = (work: (facts: Facts) => Promise<unknown>) => () =>
@@ -85,6 +87,7 @@ export function sheetsSection(app: App): Shown {
       if (facts) await work(facts);
       await refresh();
     });
+  const notions = notionsView(app, press);
   const add = press(async (now) => {
     if (await addPerson(app, name.value, now, chosenUnits())) name.value = "";
   });
@@ -120,13 +123,14 @@ export function sheetsSection(app: App): Shown {
       field(words.personName, name),
       buttons(button(words.personButton, add)),
     ),
+    notions.element,
     part(
       words.copyHeading,
       words.copyAbout,
       buttons(
         button(
           words.copyButton,
-          press((now) => shopCopy(app, now, chosenUnits(), new Date())),
+          press((now) => shopCopy(app, now, chosenUnits(), new Date(), notions.totals())),
         ),
       ),
     ),

@@ -11,12 +11,14 @@ import {
   trackerColumns,
   trackers,
   trackersPlan,
+  type NotionTotals,
   type TrackerKey,
   type Units,
 } from "../../src/index";
 import type { App } from "../app";
 import { carryOut, carryOutAll, type Facts } from "../excel";
 import { tableCells } from "../patterns";
+import { freeSheet, today } from "./free-sheet";
 
 const words = paneWords.sheets;
 
@@ -74,8 +76,8 @@ export async function addColumns(
   app.say(words.columnsAdded(tableName, headings));
 }
 
-/** Today's shopping list as plain values on a sheet of its own. */
-export async function shopCopy(app: App, facts: Facts, units: Units, today: Date): Promise<void> {
+/** Today's shopping list as plain values on a sheet of its own, what else is to be bought at its end. */
+export async function shopCopy(app: App, facts: Facts, units: Units, day: Date, notions?: NotionTotals): Promise<void> {
   const has = (name: string) => facts.tables.some((table) => table.name === name);
   if (!has("Projects")) return app.say(words.noProjects, "warning");
   const projects = await tableCells("Projects");
@@ -84,18 +86,10 @@ export async function shopCopy(app: App, facts: Facts, units: Units, today: Date
   if (stash && !stash.ok) return app.say(refusalSentence(stash.refusal), "warning");
   const rows = shopList(projects.value, stash?.value);
   if (!rows.ok) return app.say(sentence(rows.problem), "warning");
-  const date = today.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
-  const planned = shopCopySheet(rows.value, date, units);
+  const planned = shopCopySheet(rows.value, today(day), units, notions);
   const sheet = freeSheet(planned.sheet, facts.sheets);
   const carried = await carryOut({ sheets: [{ ...planned, sheet }], show: sheet });
   if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
   app.wrote(carried.receipt, words.whatCopy);
   app.say(words.copied(sheet));
-}
-
-/** A second copy on one day stands beside the first. */
-function freeSheet(wanted: string, sheets: readonly string[]): string {
-  let name = wanted;
-  for (let count = 2; isNamed(name, sheets); count++) name = `${wanted.slice(0, 28)} ${count}`;
-  return name;
 }
