@@ -29,6 +29,7 @@ type ValueCode = Known<
   | "unknownPlace"
   | "unreadableFigure"
   | "severalTables"
+  | "tablesDiffer"
   | "chartUnitUnknown"
   | "severalPeople"
   | "noBody"

@@ -1,7 +1,8 @@
 /** The arguments that the functions of size and fit have in common, and how they answer for many bodies. */
 import {
   answer,
-  chooseChart,
+  chooseTable,
+  finishedFor,
   isMissing,
   noSettings,
   once,
@@ -10,15 +11,14 @@ import {
   readSettings,
   readWordCell,
   refuse,
-  sizeIndex,
   type Body,
   type Cell,
   type Chart,
   type ChartSource,
   type FitOptions,
-  type PlaceMeasure,
   type Result,
   type Settings,
+  type TableQuestion,
 } from "../src/index";
 import { cellsOf, lookUp, oneCell, type AnswerCell } from "./cells";
 import { guarded, need } from "./errors";
@@ -69,11 +69,11 @@ export function isFilled(argument: unknown): boolean {
 
 /** The answer for a body, with whatever was made for its chart and garment before. */
 function fittings(args: FitArguments, make: Make) {
-  const charts = chartReader(args);
+  const charts = chartReader(args, "size");
   const made = new Map<Chart, Map<string, ReturnType<Make>>>();
   return (body: Body, garment: Cell, pattern: Cell): AnswerCell => {
     const word = need(readWordCell(garment, "a garment, such as shirt"));
-    const { chart, options } = charts(body, pattern);
+    const { chart, options } = charts(body, pattern, word);
     const known = once(made, chart, () => new Map<string, ReturnType<Make>>());
     return need(need(once(known, word, () => make(chart, word, options)))(body));
   };
@@ -84,20 +84,31 @@ interface FittingCharts {
   readonly options: FitOptions;
 }
 
-/** The body chart that suits a body, and the finished measurements that go with it; each pattern is read once. */
-function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">) {
+/**
+ * The body chart that suits a body, and the finished measurements that go with it; each pattern is read once.
+ *
+ * @param answers what several tables must agree on where nothing tells which is hers
+ */
+function chartReader(args: Pick<FitArguments, "chart" | "finished" | "settings">, answers: TableQuestion["answers"]) {
   const source = need(chartIn(cellsOf(args.chart)));
   const finishedSource = isFilled(args.finished) ? need(chartIn(cellsOf(args.finished))) : undefined;
   const settings: Settings = isFilled(args.settings) ? need(readSettings(cellsOf(args.settings))) : noSettings;
   const patterns = new Map<Cell, Result<PatternTables>>();
   const options = new Map<Chart, Result<FitOptions>>();
-  return (body: Body, pattern: Cell): FittingCharts => {
+  const optionsOf = (chart: Chart, tables: readonly Chart[], name: string): Result<FitOptions> => {
+    const finished = finishedFor(chart, tables, name);
+    return finished.ok ? answer({ settings, finished: finished.value }) : finished;
+  };
+  return (body: Body, pattern: Cell, garment: string): FittingCharts => {
     const tables = need(once(patterns, pattern, () => tablesOf(source, finishedSource, pattern)));
     const name = isMissing(pattern) ? "This pattern" : String(pattern);
     const { charts, finished } = tables;
-    const chart = charts.length === 1 ? charts[0]! : need(chooseChart(charts, nearOf(body, charts), name));
-    const ready = need(once(options, chart, () => optionsFor(chart, finished, settings, name)));
-    return { chart, options: { ...ready, tables: charts } };
+    const optionsFor = (chart: Chart) => once(options, chart, () => optionsOf(chart, finished, name));
+    const chart =
+      charts.length === 1
+        ? charts[0]!
+        : need(chooseTable(charts, body, { garment, pattern: name, answers, optionsFor }));
+    return { chart, options: { ...need(optionsFor(chart)), tables: charts } };
   };
 }
 
@@ -115,29 +126,10 @@ function tablesOf(source: ChartSource, finishedSource: ChartSource | undefined, 
   return answer({ charts: charts.value, finished: finished?.ok ? finished.value : [] });
 }
 
-/** A body's measures at the places that the charts print. */
-function nearOf(body: Body, charts: readonly Chart[]): readonly PlaceMeasure[] {
-  const printed = new Set(charts.flatMap(({ rows }) => rows.map(({ place }) => place)));
-  return [...body.measures].flatMap(([place, measure]) =>
-    printed.has(place) && "value" in measure ? [{ place, ...measure }] : [],
-  );
-}
-
-/** Of several finished tables the one with this chart's sizes, and of those the one in its unit. */
-function optionsFor(chart: Chart, finished: readonly Chart[], settings: Settings, pattern: string): Result<FitOptions> {
-  if (finished.length === 0) return answer({ settings });
-  const shared = finished.filter(({ sizes }) => sizes.some((size) => sizeIndex(chart.sizes, size) >= 0));
-  const sameUnit = shared.filter(({ unit }) => unit === chart.unit);
-  const [one, ...others] = sameUnit.length > 0 ? sameUnit : shared;
-  if (others.length === 0) return answer({ settings, finished: one ?? finished[0]! });
-  const chosen = chooseChart([one!, ...others], [], pattern);
-  return chosen.ok ? answer({ settings, finished: chosen.value }) : chosen;
-}
-
 /** The same for a plan, which is for one body. */
 export function oneFitting(args: FitArguments): FittingCharts & { readonly body: Body; readonly garment: string } {
   const garment = need(readWordCell(oneCell(args.garment, "The garment"), "a garment, such as shirt"));
   const body = need(readOneBody(cellsOf(args.body), oneCell(args.person, "The person")));
-  const charts = chartReader(args)(body, oneCell(args.pattern, "The pattern"));
+  const charts = chartReader(args, "blend")(body, oneCell(args.pattern, "The pattern"), garment);
   return { ...charts, body, garment };
 }

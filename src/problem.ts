@@ -56,6 +56,8 @@ export interface ChartProblems {
 
 /** Codes of src/fit. */
 export interface FitProblems {
+  /** Body tables that suit a body equally well and answer differently; `wanted` would tell them apart, if anything. */
+  readonly tablesDiffer: { readonly pattern: string; readonly answers: string; readonly wanted: string };
   readonly unknownGarment: { readonly text: string; readonly known: string };
   readonly noSettingHeadings: Readonly<Record<string, never>>;
   /** Rows of a settings table are counted from 1 below its headings. */

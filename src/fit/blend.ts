@@ -6,6 +6,7 @@ import { blendGirths, type BlendGirth } from "./blend-girths";
 import { girthNotes } from "./blend-notes";
 import { LENGTHS } from "./body-order";
 import { edgesAt } from "./edges";
+import { tablesNote } from "./figure-type";
 import type { Garment } from "./garments";
 import { fitting, type Fitting, type FitOptions } from "./fitting";
 import { judge, type Judgement } from "./judge";
@@ -13,6 +14,7 @@ import { spoken } from "./lengths";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
 import { ruleFor, settingLength, type For } from "./settings";
 import { isBare, sizeAt } from "./size-at";
+import { inARow } from "../words/sentences";
 
 /** A row of the plan, in the chart's unit; null where a column says nothing for this place. */
 export interface BlendRow {
@@ -58,7 +60,9 @@ export function blend(
   if (!girths.ok) return girths;
   const lengths = lengthRows(ready.value, body, judged.value);
   if (!lengths.ok) return lengths;
-  return answer([...girthRows(ready.value, body, judged.value, girths.value), ...lengths.value]);
+  const [first, ...rest] = [...girthRows(ready.value, body, judged.value, girths.value), ...lengths.value];
+  if (!first) return answer([]);
+  return answer([{ ...first, note: inARow(first.note, tablesNote(chart, body, garment, options)) }, ...rest]);
 }
 
 function girthRows(

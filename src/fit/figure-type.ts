@@ -2,7 +2,7 @@ import { convert } from "../length/length";
 import { TOLERANCE } from "../length/round-up";
 import { capital } from "../chart/cell";
 import { placeName } from "../chart/places";
-import { sizesText } from "../chart/size-label";
+import { labelKey, sizesText } from "../chart/size-label";
 import { answer, type Result } from "../problem";
 import type { Body, BodyUnit, Chart, Place } from "../chart/model";
 import { fitting, type FitOptions } from "./fitting";
@@ -12,7 +12,7 @@ import { listed } from "./listed";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
 
 /** Height and back waist length tell the figure type; girths then tell the size. */
-const TELLING: readonly Place[] = ["backWaistLength", "height"];
+export const TELLING: readonly Place[] = ["backWaistLength", "height"];
 
 /** One body table of a pattern under the name that it has there: "Misses", "Women's", "Petite". */
 export interface NamedChart {
@@ -30,16 +30,17 @@ export interface FigureType {
 }
 
 export interface FigureTypes {
-  /** The table whose back waist and height come nearest; null where nothing tells. */
+  /** The table whose back waist or height comes nearest; null where nothing tells, or both are as near. */
   readonly best: string | null;
   readonly types: readonly FigureType[];
   readonly note: string;
 }
 
 /**
- * Which of a pattern's body tables (misses and women's, petite) suits a body better: by back waist length, then height,
- * each in the frame size that the table gives. Tables are never crossed: a size of one is not a size of the other.
- * A tie goes to the table named first. Where a table or the body has neither measure, nothing is said for it.
+ * Which of a pattern's body tables (misses and women's, petite) suits a body better: by back waist length, and where that
+ * is missing or leaves a tie by height, each in the frame size that the table gives. Tables are never crossed: a size of
+ * one is not a size of the other, and a back waist length is not weighed against a height. A tie that is left, within
+ * 1e-9, goes to none.
  *
  * Source: figure type by height and back waist length, then size by girths: Guide C-205, New Mexico State University
  * (read).
@@ -53,7 +54,6 @@ export function figureType(
   options: FitOptions = {},
 ): Result<FigureTypes> {
   const types: FigureType[] = [];
-  let best: { name: string; distance: number } | undefined;
   for (const { name, chart: printed } of charts) {
     const ready = fitting(printed, garment, options);
     if (!ready.ok) return ready;
@@ -66,12 +66,27 @@ export function figureType(
     const differences = differencesAt(chart, body, frame.value.index);
     if (!differences.ok) return differences;
     types.push({ name, size: chart.sizes[frame.value.index]!, differences: differences.value });
-    const first = differences.value[0];
-    if (!first) continue;
-    const distance = Math.abs(convert(first.difference, chart.unit ?? "in", "in"));
-    if (!best || distance < best.distance - TOLERANCE) best = { name, distance };
   }
-  return answer({ best: best?.name ?? null, types, note: typesNote(charts, types, best?.name) });
+  const nearest = nearestTypes(charts, types);
+  const best = nearest.length === 1 ? types[nearest[0]!]!.name : undefined;
+  return answer({ best: best ?? null, types, note: typesNote(charts, types, nearest) });
+}
+
+/** The tables that come nearest, by their positions; none where nothing tells. */
+function nearestTypes(charts: readonly NamedChart[], types: readonly FigureType[]): readonly number[] {
+  let left = types.flatMap(({ size }, index) => (size === null ? [] : [index]));
+  let isTold = false;
+  for (const place of TELLING) {
+    const distances = left.map((index) => {
+      const found = types[index]!.differences.find((difference) => difference.place === place);
+      return found && Math.abs(convert(found.difference, charts[index]!.chart.unit ?? "in", "in"));
+    });
+    if (distances.length === 0 || distances.includes(undefined)) continue;
+    isTold = true;
+    const least = Math.min(...(distances as number[]));
+    left = left.filter((_, index) => distances[index]! <= least + TOLERANCE);
+  }
+  return isTold ? left : [];
 }
 
 function differencesAt(chart: Chart, body: Body, index: number): Result<FigureType["differences"]> {
@@ -86,18 +101,20 @@ function differencesAt(chart: Chart, body: Body, index: number): Result<FigureTy
   return answer(found);
 }
 
-function typesNote(charts: readonly NamedChart[], types: readonly FigureType[], best: string | undefined): string {
-  if (best === undefined)
+function typesNote(charts: readonly NamedChart[], types: readonly FigureType[], nearest: readonly number[]): string {
+  if (nearest.length === 0)
     return "Nothing tells the figure types apart: back waist length or height is missing in the body or in the charts.";
-  const words = types.map(({ name, size, differences }) => {
+  const words = types.map(({ name, size, differences }, index) => {
     if (size === null) return `${name} has no size for this body`;
-    const unit = charts.find((chart) => chart.name === name)!.chart.unit;
+    const { unit } = charts[index]!.chart;
     const each = differences.map(
       ({ place, difference }) => `${differenceWords(difference, unit)} at the ${placeName(place)}`,
     );
     return `${name}, size ${size}, is ${each.length === 0 ? "not compared" : listed(each)}`;
   });
-  return `${capital(best)} suits better: ${listed(words)}.`;
+  const names = nearest.map((index) => types[index]!.name);
+  const verdict = names.length === 1 ? "suits better" : "suit equally well";
+  return `${capital(listed(names))} ${verdict}: ${listed(words)}.`;
 }
 
 function differenceWords(difference: number, unit: BodyUnit | null): string {
@@ -124,17 +141,41 @@ export function figureTypeNote(chart: Chart, body: Body, index: number): string 
 }
 
 /**
+ * A pattern's tables that are not each other in the other unit: of two with the same sizes in inches and centimetres the
+ * one in the unit of `first` stays, else the first.
+ */
+export function tablesApart(charts: readonly Chart[], first: Chart): readonly Chart[] {
+  const ordered = [
+    ...charts.filter(({ unit }) => unit === first.unit),
+    ...charts.filter(({ unit }) => unit !== first.unit),
+  ];
+  const kept = ordered.filter(
+    (chart, index) =>
+      !ordered.slice(0, index).some((other) => other.unit !== chart.unit && sizesKey(other) === sizesKey(chart)),
+  );
+  return charts.filter((chart) => kept.includes(chart));
+}
+
+const sizesKey = ({ sizes }: Chart): string => sizes.map(labelKey).join("\n");
+const ORDINALS = ["first", "second", "third", "fourth"];
+
+/** The tables by their sizes, "the table 6 to 24"; those with the same sizes by their order too. */
+export function namedTables(charts: readonly Chart[]): readonly NamedChart[] {
+  return charts.map((chart, index) => {
+    const sizes = sizesText(chart.sizes);
+    const isAlone = charts.every((other) => other === chart || sizesText(other.sizes) !== sizes);
+    const place = ORDINALS[index] ?? `${index + 1}th`;
+    return { name: isAlone ? `the table ${sizes}` : `the ${place} table (${sizes})`, chart };
+  });
+}
+
+/**
  * Which of a pattern's body tables answered, and which one back waist length and height speak for. "" for one table.
  */
 export function tablesNote(chart: Chart, body: Body, garment: string, options: FitOptions): string {
-  const others = (options.tables ?? []).filter(({ sizes }) => sizes.join("\n") !== chart.sizes.join("\n"));
-  if (others.length === 0) return "";
-  const name = ({ sizes }: Chart) => `the table ${sizesText(sizes)}`;
-  const types = figureType(
-    [chart, ...others].map((one) => ({ name: name(one), chart: one })),
-    body,
-    garment,
-    { settings: options.settings },
-  );
-  return `This pattern has ${others.length + 1} body tables; this is from ${name(chart)}.${types.ok ? ` ${types.value.note}` : ""}`;
+  const named = namedTables(tablesApart(options.tables ?? [], chart));
+  const own = named.find((one) => one.chart === chart);
+  if (!own || named.length === 1) return "";
+  const types = figureType(named, body, garment, { settings: options.settings });
+  return `This pattern has ${named.length} body tables; this is from ${own.name}.${types.ok ? ` ${types.value.note}` : ""}`;
 }

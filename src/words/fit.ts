@@ -2,6 +2,10 @@ import type { FitProblems } from "../problem";
 import type { Sentences } from "./sentences";
 
 export const fitSentences: Sentences<FitProblems> = {
+  tablesDiffer: ({ pattern, answers, wanted }) =>
+    `${pattern} has body tables that suit equally well and answer differently: ${answers}. ${
+      wanted === "" ? "Choose" : `Measure the ${wanted}, which tells the figure type, or choose`
+    } the range of one table as the chart.`,
   unknownGarment: ({ text, known }) =>
     `"${text}" is not a garment known here. Known are ${known}; your settings may add one.`,
   noSettingHeadings: () =>

@@ -1,23 +1,26 @@
 /** One person and one pattern: what the engine says of them, and the formulas that say it in the sheet. */
 import {
+  answer,
   blend,
+  bodyMeasures,
+  chooseTable,
   cutNote,
   easePlan,
+  finishedFor,
   fitFormulas,
   fitPicture,
-  nearestCharts,
   readBodyCells,
   readChartCells,
   readSettings,
   refusalSentence,
   sentence,
-  type Body,
   type CellsPlan,
   type Chart,
   type FitOptions,
   type FitPicture,
   type PlaceMeasure,
   type Problem,
+  type Result,
 } from "../../src/index";
 import { readUsed, type TableFacts } from "../excel";
 import { tableCells, type Inventory, type Pattern } from "../patterns";
@@ -43,39 +46,47 @@ export type FitAnswered =
 const no = (said: string) => ({ ok: false, said }) as const;
 const because = (problem: Problem) => no(sentence(problem));
 
-/** Reads the tables and asks the engine. A pattern with several body tables is read from the one the body suits best. */
+/** Reads the tables and asks the engine. Of several body tables it takes the one that the formulas take. */
 export async function fitAnswer({ people, settings }: Inventory, choice: FitChoice): Promise<FitAnswered> {
   if (!people) return no("");
+  const { garment, pattern } = choice;
   const measures = await tableCells(people.table);
   if (!measures.ok) return no(refusalSentence(measures.refusal));
   const bodies = readBodyCells(measures.value, choice.person);
   if (!bodies.ok) return because(bodies.problem);
   const body = bodies.value[0]!;
-  const near = measuresOf(body);
-  const bodyChart = await nearest(choice.pattern.tables.body, "body", near);
-  if (!bodyChart.ok) return bodyChart;
-  const finished = choice.pattern.tables.finished.length
-    ? await nearest(choice.pattern.tables.finished, "finished", near)
-    : undefined;
-  if (finished && !finished.ok) return finished;
+  const near = bodyMeasures(body);
+  const bodyCharts = await chartsIn(pattern.tables.body, "body", near);
+  if (!bodyCharts.ok) return bodyCharts;
+  const finishedCharts = await chartsIn(pattern.tables.finished, "finished", near);
+  if (!finishedCharts.ok) return finishedCharts;
   const hers = settings === undefined ? undefined : await tableCells(settings);
   if (hers && !hers.ok) return no(refusalSentence(hers.refusal));
   const read = hers && readSettings(hers.value);
   if (read && !read.ok) return because(read.problem);
-  const options: FitOptions = { finished: finished?.chart, settings: read?.value };
-  const { chart } = bodyChart;
-  const picture = fitPicture(chart, body, choice.garment, options);
+  const tables = [...bodyCharts.charts.keys()];
+  const optionsFor = (chart: Chart): Result<FitOptions> => {
+    const finished = finishedFor(chart, [...finishedCharts.charts.keys()], pattern.name);
+    return finished.ok ? answer({ finished: finished.value, settings: read?.value, tables }) : finished;
+  };
+  const chosen = chooseTable(tables, body, { garment, pattern: pattern.name, answers: "blend", optionsFor });
+  if (!chosen.ok) return because(chosen.problem);
+  const chart = chosen.value;
+  const ready = optionsFor(chart);
+  if (!ready.ok) return because(ready.problem);
+  const options = ready.value;
+  const picture = fitPicture(chart, body, garment, options);
   if (!picture.ok) return because(picture.problem);
-  const note = cutNote(chart, body, choice.garment, options);
-  const rows = blend(chart, body, choice.garment, options);
-  const ease = options.finished && easePlan(chart, body, choice.garment, options.finished, { settings: read?.value });
+  const note = cutNote(chart, body, garment, options);
+  const rows = blend(chart, body, garment, options);
+  const ease = options.finished && easePlan(chart, body, garment, options.finished, { settings: read?.value });
   return {
     ok: true,
     value: {
       picture: picture.value,
       note: note.ok ? note.value : sentence(note.problem),
-      bodyTable: bodyChart.table,
-      finishedTable: finished?.table,
+      bodyTable: bodyCharts.charts.get(chart)!,
+      finishedTable: options.finished && finishedCharts.charts.get(options.finished),
       highBust: body.measures.has("highBust") && body.measures.has("bust"),
       blendRows: rows.ok ? rows.value.length : 1,
       easeRows: ease?.ok ? ease.value.length : 1,
@@ -83,40 +94,31 @@ export async function fitAnswer({ people, settings }: Inventory, choice: FitChoi
   };
 }
 
-type Nearest =
-  { readonly ok: true; readonly chart: Chart; readonly table: string } | { readonly ok: false; readonly said: string };
+type ChartsRead =
+  { readonly ok: true; readonly charts: ReadonlyMap<Chart, string> } | { readonly ok: false; readonly said: string };
 
-async function nearest(
+/** The charts of these tables with the tables' names. One that can't be read is never passed over: it might be hers. */
+async function chartsIn(
   tables: readonly TableFacts[],
   role: "body" | "finished",
   near: readonly PlaceMeasure[],
-): Promise<Nearest> {
-  const charts: { chart: Chart; table: string }[] = [];
-  let said = "";
+): Promise<ChartsRead> {
+  const charts = new Map<Chart, string>();
   for (const { name } of tables) {
     const cells = await tableCells(name);
     if (!cells.ok) return no(refusalSentence(cells.refusal));
     const chart = readChartCells(cells.value, { role, near });
-    if (chart.ok) charts.push({ chart: chart.value, table: name });
-    else said = sentence(chart.problem);
+    if (!chart.ok) return because(chart.problem);
+    charts.set(chart.value, name);
   }
-  const [best] = nearestCharts(
-    charts.map(({ chart }) => chart),
-    near,
-  );
-  const found = charts.find(({ chart }) => chart === best);
-  return found ? { ok: true, ...found } : no(said);
-}
-
-function measuresOf({ measures }: Body): PlaceMeasure[] {
-  return [...measures].flatMap(([place, measure]) => ("value" in measure ? [{ place, ...measure }] : []));
+  return { ok: true, charts };
 }
 
 /** The formulas, in the first free columns to the right of everything on the chart's sheet. */
 export async function fitPlan(
   { people, settings }: Inventory,
   { pattern, person, garment }: FitChoice,
-  answer: FitAnswer,
+  fit: FitAnswer,
 ): Promise<{ readonly ok: true; readonly plan: CellsPlan } | { readonly ok: false; readonly said: string }> {
   const used = await readUsed(pattern.sheet);
   if (!used.ok) return no(refusalSentence(used.refusal));
@@ -127,16 +129,16 @@ export async function fitPlan(
       sheet: pattern.sheet,
       row: 2,
       column,
-      bodyTable: answer.bodyTable,
-      finishedTable: answer.finishedTable,
+      bodyTable: fit.bodyTable,
+      finishedTable: fit.finishedTable,
       measuresTable: people?.table ?? "",
       settingsTable: settings,
       person,
       garment,
-      highBust: answer.highBust,
-      blendRows: answer.blendRows,
-      easeRows: answer.easeRows,
-      inches: answer.picture.unit === "in",
+      highBust: fit.highBust,
+      blendRows: fit.blendRows,
+      easeRows: fit.easeRows,
+      inches: fit.picture.unit === "in",
     }),
   };
 }
