@@ -22,7 +22,8 @@ export function layoutPlanRows(
   const odd = oddOnes(layout.placements, pieces);
   return layout.placements.map((placement, i) => {
     const notes = [i === 0 ? wholeNote(layout, unit) : "", layerNote(placement, layout, odd.has(placement))];
-    const note = layoutNotes.of(fabric) + notes.filter(Boolean).join(" ");
+    const words = notes.filter(Boolean).join(" ");
+    const note = words === "" ? fabric : layoutNotes.of(fabric) + words;
     const { piece, layer, x, y, width, length, turned } = placement;
     return [piece, layer, x, y, width, length, turned ? "yes" : "", note];
   });

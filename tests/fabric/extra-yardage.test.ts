@@ -73,13 +73,19 @@ describe("extraYardage", () => {
   it("refuses a percentage without its sign, and what is below zero", () => {
     const said = "Shrinkage goes from 0 to 30%, and this is 5: write 5% for five percent.";
     expect(refusal(2, "yd", { shrinkage: 5 })).toBe(said);
-    expect(refusal(2, "yd", { shrinkage: 0.31 })).toMatch(/this is 0.31/);
+    expect(refusal(2, "yd", { shrinkage: 0.31 })).toBe(
+      "Shrinkage goes from 0 to 30%, and this is 0.31: write 5% for five percent.",
+    );
     expect(amount(2.1, "yd", { shrinkage: 0.3 })).toBeCloseTo(3, 9);
     expect(refusal(2, "yd", { shrinkage: -0.05 })).toBe("Shrinkage can't be below zero, and this is -0.05.");
     expect(refusal(-2, "yd")).toBe("A length of fabric can't be below zero, and this is -2.");
     expect(refusal(2, "yd", { repeat: -4 })).toBe("A repeat can't be below zero, and this is -4.");
-    expect(refusal(1, "yd", { added: -40 })).toMatch(/^The length left can't be below zero/);
-    expect(refusal(45000, "yd")).toMatch(/^Excel has made a date/);
+    expect(refusal(1, "yd", { added: -40 })).toBe("The length left can't be below zero, and this is -0.111111111111.");
+    expect(refusal(45000, "yd")).toBe("Excel has made a date of this (45000): type 0 7/8, or 6 to 12.");
+    expect(refusal(2, "yd", { lengths: -1 })).toBe("The number of lengths can't be below zero, and this is -1.");
+    expect(refusal(2, "yd", { repeat: NaN })).toBe('"NaN" is not a number.');
+    expect(refusal(2, "yd", { added: Infinity })).toBe('"Infinity" is not a number.');
+    expect(amount(1, "yd", { added: -36 })).toBe(0);
   });
 
   it("never answers less than the length, and grows with each of its parts", () => {

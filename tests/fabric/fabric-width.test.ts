@@ -90,11 +90,19 @@ describe("fabricWidth", () => {
   it("refuses what can't be a width or a length", () => {
     expect(refusal(2, 0, 45)).toBe(`"0" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`);
     expect(refusal(2, 60, -45)).toBe(`"-45" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`);
-    expect(refusal(2, NaN, 45)).toMatch(/^"NaN" can't be the width/);
+    expect(refusal(2, NaN, 45)).toBe(`"NaN" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`);
+    expect(refusal(2, cm(0), 45)).toBe(`"0 cm" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`);
+    expect(refusal(2, 45, inches(-1))).toBe(`"-1 in" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`);
+    expect(refusal(NaN, 60, 45)).toBe('"NaN" is not a length of fabric.');
     expect(refusal(-2, 60, 45)).toBe("A length of fabric can't be below zero, and this is -2.");
-    expect(refusal(45000, 60, 45)).toMatch(/^Excel has made a date/);
-    expect(refusal(2, 45000, 45)).toMatch(/^Excel has made a date/);
-    expect(refusal(2, 60, 45, { step: 0 })).toMatch(/can't be a step/);
+    const date = "Excel has made a date of this (45000): type 0 7/8, or 6 to 12.";
+    expect(refusal(45000, 60, 45)).toBe(date);
+    expect(refusal(2, 45000, 45)).toBe(date);
+    expect(refusal(2, 45, 45000)).toBe(date);
+    expect(amount(2, 80, 20000)).toBe(0.1);
+    expect(refusal(2, 60, 45, { step: 0 })).toBe(
+      `"0" can't be a step. Write what the shop cuts by, such as 1/8 or 0.1.`,
+    );
   });
 
   it("never buys less than the area on wider cloth gives, nor a whole step more than it says", () => {

@@ -46,7 +46,85 @@ describe("readNotions", () => {
   });
 });
 
+describe("readNotions, line by line", () => {
+  const read = (line: string) => {
+    const { notions, unread } = readNotions(line);
+    return unread.length > 0 ? unread : notions;
+  };
+  const inch = (value: number) => ({ value, unit: "in" });
+  it("counts by a word, a times sign or a plain number", () => {
+    expect(read("Twelve snaps")).toEqual([{ name: "snaps", count: 12 }]);
+    expect(read("one zip")).toEqual([{ name: "zip", count: 1 }]);
+    expect(read("thirteen snaps")).toEqual([{ name: "thirteen snaps", count: null }]);
+    expect(read("4×buttons")).toEqual([{ name: "buttons", count: 4 }]);
+    expect(read("4 x 3 x buttons")).toEqual(["4 x 3 x buttons"]);
+    expect(read("2 hooks and eyes")).toEqual([{ name: "hooks and eyes", count: 2 }]);
+    expect(read("1000 beads")).toEqual(["1000 beads"]);
+    expect(read("seven")).toEqual([{ name: "seven", count: null }]);
+    expect(read("7")).toEqual(["7"]);
+    expect(read("7 x")).toEqual(["7 x"]);
+  });
+  it("takes a size with its unit, of one thing unless a count stands before it", () => {
+    expect(read("9 in zip")).toEqual([{ name: "zip", count: 1, size: inch(9) }]);
+    expect(read("2 x 7 1/2 in zips")).toEqual([{ name: "zips", count: 2, size: inch(7.5) }]);
+    expect(read("1/2 in button")).toEqual([{ name: "button", count: 1, size: inch(0.5) }]);
+    expect(read("0 in zip")).toEqual(["0 in zip"]);
+    expect(read("9 in")).toEqual(["9 in"]);
+    expect(read("2 x 9 in")).toEqual(["2 x 9 in"]);
+    expect(read("9 in zip 4")).toEqual(["9 in zip 4"]);
+  });
+  it("takes yards and metres of what is sold by length, and lengths of anything with of", () => {
+    expect(read("3 yd Ribbon")).toEqual([{ name: "Ribbon", count: null, length: { value: 3, unit: "yd" } }]);
+    expect(read("30 cm of Velvet")).toEqual([{ name: "Velvet", count: null, length: { value: 30, unit: "cm" } }]);
+    // Two of 3 m could be 3 m in all; centimetres of elastic could be its width.
+    expect(read("2 x 3 m elastic")).toEqual(["2 x 3 m elastic"]);
+    expect(read("30 cm elastic")).toEqual(["30 cm elastic"]);
+    expect(read("2 x 60 cm of elastic")).toEqual(["2 x 60 cm of elastic"]);
+    expect(read("60 cm of")).toEqual(["60 cm of"]);
+    expect(read("60 cm of 5")).toEqual(["60 cm of 5"]);
+  });
+  it("needs a name of two letters without figures", () => {
+    expect(read("x")).toEqual(["x"]);
+    expect(read("zip no. 5")).toEqual(["zip no. 5"]);
+    expect(read("fermeture éclair")).toEqual([{ name: "fermeture éclair", count: null }]);
+  });
+});
+
+describe("formatNotion", () => {
+  it("says a count, a size, a length or only the name", () => {
+    const half = { value: 0.5, unit: "in" } as const;
+    expect(formatNotion({ name: "buttons", count: 12, size: half, projects: [] })).toBe("12 × 1/2 in buttons");
+    expect(formatNotion({ name: "buttons", count: null, projects: [] })).toBe("buttons");
+    expect(formatNotion({ name: "snaps", count: 3, projects: [] })).toBe("3 × snaps");
+    expect(formatNotion({ name: "elastic", count: null, length: { value: 2, unit: "yd" }, projects: [] })).toBe("2 yd of elastic"); // prettier-ignore
+    expect(formatNotion({ name: "elastic", count: null, size: half, length: { value: 2, unit: "m" }, projects: [] })).toBe("2 m of 1/2 in elastic"); // prettier-ignore
+  });
+});
+
 describe("totalNotions", () => {
+  it("knows one and several of a thing for the same, also of patches and of words that end in ss", () => {
+    const { totals } = totalNotions([
+      { project: "A", text: "1 patch, 1 box, 1 button, cross" },
+      { project: "B", text: "2 patches, 2 boxes, 2 buttons, 1 press, 2 presses" },
+    ]);
+    expect(totals).toEqual([
+      { name: "patch", count: 3, projects: ["A", "B"] },
+      { name: "box", count: 3, projects: ["A", "B"] },
+      { name: "button", count: 3, projects: ["A", "B"] },
+      { name: "cross", count: null, projects: ["A"] },
+      { name: "press", count: 3, projects: ["B"] },
+    ]);
+  });
+  it("adds lengths in the unit of the first, and keeps widths of elastic apart", () => {
+    const { totals } = totalNotions([
+      { project: "A", text: "1 yd of elastic; 18 in of elastic" },
+      { project: "B", text: "1 m of 1 cm elastic; 50 cm of 10 mm elastic" },
+    ]);
+    expect(totals).toEqual([
+      { name: "elastic", count: null, length: { value: 1.5, unit: "yd" }, projects: ["A"] },
+      { name: "elastic", count: null, length: { value: 1.5, unit: "m" }, size: { value: 1, unit: "cm" }, projects: ["B"] },
+    ]); // prettier-ignore
+  });
   // By hand: 7 + 5 buttons of 1/2 in; 2 m + 50 cm of elastic; two zips of different length stay apart.
   it("adds up the same thing in the same size over projects", () => {
     const { totals, unread } = totalNotions([

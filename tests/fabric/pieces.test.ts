@@ -128,7 +128,103 @@ describe("readPieces", () => {
   });
 });
 
+describe("readPieces, what it says", () => {
+  const said = (row: readonly Cell[]) => refusal([row]);
+  const length = (text: string) => `"${text}" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`;
+  const wants = (what: string, text: string) =>
+    `The ${what} of "Cuff" is ${text}: it must be above zero, such as 24 1/2 or 62 cm.`;
+  const flag = (column: string, text: string) => `"${text}" in the column ${column} of "Cuff" is neither yes nor no.`;
+
+  it("names the piece and what is wrong with it, column by column", () => {
+    expect(said(["Cuff", 0, 10, null, 2])).toBe(wants("length", "0"));
+    expect(said(["Cuff", null, 10, null, 2])).toBe(wants("length", "blank"));
+    expect(said(["Cuff", 20, "", null, 2])).toBe(wants("width", "blank"));
+    expect(said(["Cuff", 20, "0 cm", null, 2])).toBe(wants("width", "0"));
+    expect(said(["Cuff", "long", 10, null, 2])).toBe(length("long"));
+    expect(said(["Cuff", 20, 10, null, 2, null, null, null, "narrow"])).toBe(length("narrow"));
+    expect(said(["Cuff", 20, 10, null, 2, null, null, null, 1, "deep"])).toBe(length("deep"));
+    expect(said(["Cuff", 20, 10, null, 2, "perhaps"])).toBe(flag("On fold", "perhaps"));
+    expect(said(["Cuff", 20, 10, null, 2, null, "askew"])).toBe(flag("May turn", "askew"));
+    expect(said(["Cuff", 20, 10, null, 2, "bias"])).toBe(flag("On fold", "bias"));
+    expect(said(["Cuff", 20, 10, null, 2, "yes", "Bias"])).toBe(flag("May turn", "bias (on the fold)"));
+    expect(said(["Cuff", 20, 10, null, 1.5])).toBe(
+      `"Cuff" is to be cut 1.5 times: write a whole number from 1, such as 2 for a pair.`,
+    );
+    expect(said(["Cuff", 20, 10, null, "two"])).toBe(
+      `"Cuff" is to be cut two times: write a whole number from 1, such as 2 for a pair.`,
+    );
+    expect(said(["Cuff", 20, 10, null, -2])).toBe(
+      `"Cuff" is to be cut -2 times: write a whole number from 1, such as 2 for a pair.`,
+    );
+    expect(said(["Cuff", 20, 10, null, " "])).toBe(`"Cuff" has no count: write 1, or 2 for a pair.`);
+    expect(said(["Cuff", 20, 10, null, 46182])).toBe("Excel has made a date of this (46182): type 0 7/8, or 6 to 12.");
+    expect(said(["", 20, 10, null, "two"])).toBe(
+      `"a piece without a name" is to be cut two times: write a whole number from 1, such as 2 for a pair.`,
+    );
+    expect(said(["Cuff", 20, 10, null, 2, null, null, null, null, null, "0 0; 5"])).toBe(
+      `The outline of "Cuff" can't be read at "5". Write it like 0 0; 30 0; 24 60; 0 62.`,
+    );
+  });
+
+  it("says which heading is missing, and that there are no pieces", () => {
+    const heading = (name: string, found: string) =>
+      `The pieces have no column "${name}". Found: ${found}. Include the row of headings; for a table add [#All].`;
+    expect(refusal([["Cuff", 20, 10]], ["Piece", "Length", "Width"])).toBe(heading("Count", "piece, length, width"));
+    expect(refusal([["Cuff", 20]], ["Cuff", 20])).toBe(heading("Piece", "cuff, 20"));
+    expect(refusal([], ["Piece", "Length", "Count"])).toBe(heading("Width", "piece, length, count"));
+    expect(refusal([], [null, ""])).toBe(heading("Piece", "nothing"));
+    const none = readPieces([], "in");
+    expect(none.ok ? "read" : sentence(none.problem)).toBe(heading("Piece", "nothing"));
+    expect(refusal([["", null, 0]])).toBe("There are no pieces here. List at least one, with its length, width and count."); // prettier-ignore
+  });
+
+  it("hands on a spreadsheet error, in a column that it reads only", () => {
+    const rows = (cell: Cell) =>
+      readPieces(
+        [
+          ["Piece", "Length", "Width", "Count", "Note"],
+          ["Cuff", 20, 10, 2, cell],
+        ],
+        "cm",
+      );
+    expect(rows({ error: "#REF!" })).toMatchObject({ ok: true });
+    expect(readPieces([HEADINGS, ["Cuff", { error: "#DIV/0!" }, 10, null, 2]], "cm")).toMatchObject({
+      problem: { code: "errorCell", details: { error: "#DIV/0!" } },
+    });
+  });
+
+  it("reads a count in text, an allowance in its own unit, and millimetres by the row's unit", () => {
+    // 5/8 in = 1.5875 cm; 200 mm = 20 cm.
+    expect(first([["Cuff", "200", 100, "mm", "2", null, null, null, "5/8 in", "30"]])).toEqual([
+      {
+        name: "Cuff",
+        width: 10 + 2 * 1.5875,
+        length: 20 + 3 + 1.5875,
+        count: 2,
+        onFold: false,
+        mayTurn: false,
+      },
+    ]);
+  });
+});
+
 describe("onTheBias", () => {
+  // Geometry: a square of 10 is 10 √2 across its corners; an allowance of 1 beyond its edges adds √2 on each side.
+  it("turns an outline with what is cut beyond it", () => {
+    const [square] = first([["Patch", 10, 10, null, 1, null, "bias", null, 1, null, "0 0; 10 0; 10 10; 0 10"]]);
+    expect(square!.width).toBeCloseTo(12 * Math.SQRT2, 9);
+    expect(square!.length).toBeCloseTo(12 * Math.SQRT2, 9);
+    expect(square!.mayTurn).toBe(true);
+    for (const side of ["left", "right", "bottom", "top"] as const)
+      expect(square!.allowance![side]).toBeCloseTo(Math.SQRT2, 9);
+    const corners = [[6, 1], [11, 6], [6, 11], [1, 6]]; // prettier-ignore
+    square!.outline!.forEach(({ x, y }, at) => {
+      expect(x).toBeCloseTo(corners[at]![0]! * Math.SQRT2, 9);
+      expect(y).toBeCloseTo(corners[at]![1]! * Math.SQRT2, 9);
+    });
+    expect(onTheBias({ name: "Patch", width: 10, length: 10, count: 1 })).not.toHaveProperty("allowance");
+  });
+
   // Geometry: a strip of 4 × 60 at 45° takes a square of 64 / √2 = 45.2548.
   it("lays a strip askew in the square around it", () => {
     const strip = onTheBias({ name: "Binding", width: 4, length: 60, count: 1 });
@@ -161,7 +257,23 @@ describe("readOutline", () => {
     for (const blank of [null, "", " ", 0]) expect(points(blank)).toBeUndefined();
   });
   it("names the point it can't read", () => {
-    for (const text of ["0 0; x 5; 1 1", "1 2 3 4; 0 0; 1 1", "5", "0 0 cm; 1 1; 2 2"])
-      expect(points(text)).toMatch(/can't be read at/);
+    const at = (text: string) =>
+      `The outline of "Gore" can't be read at "${text}". Write it like 0 0; 30 0; 24 60; 0 62.`;
+    expect(points("0 0; x 5; 1 1")).toBe(at("x 5"));
+    expect(points("0 0; 5 x; 1 1")).toBe(at("5 x"));
+    expect(points("1 2 3 4; 0 0; 1 1")).toBe(at("1 2 3 4"));
+    expect(points("5")).toBe(at("5"));
+    expect(points(5)).toBe(at("5"));
+    expect(points("0 0 cm; 1 1; 2 2")).toBe(at("0 0 cm"));
+    expect(points("0cm 0; 1 1; 2 2")).toBe(at("0cm 0"));
+    expect(points("0 0cm; 1 1; 2 2")).toBe(at("0 0cm"));
+    expect(points(`0 ${"9".repeat(80)}x`)).toBe(at(`0 ${"9".repeat(38)}`));
+  });
+  it("keeps a fraction with the whole number before it, and alone where two numbers stand", () => {
+    expect(points("1/2 3/4; -1 1/2 4; 5 7⁄8 2; 0 1/2 1/4")).toEqual([[0.5, 0.75], [-1.5, 4], [5.875, 2], [0.5, 0.25]]); // prettier-ignore
+    // Three points, of which the last repeats the first, are kept: without it there would be no area left to say so.
+    expect(points("0 0; 1 1; 0 0")).toEqual([[0, 0], [1, 1], [0, 0]]); // prettier-ignore
+    expect(points("0 0; 1 0; 1 1; 0 1")).toHaveLength(4);
+    expect(points("0 0; 1 0; 1 1; 1 0")).toHaveLength(4);
   });
 });
