@@ -81,6 +81,7 @@ export { fitPicture, type FitPicture, type PictureBand, type PicturePlace } from
 export { easeBand, fitTerm, type TermOptions } from "./fit/fit-term";
 export type { FitOptions } from "./fit/fitting";
 export { garments, type Garment } from "./fit/garments";
+export { suggestedGarment } from "./fit/suggest-garment";
 export { tapeFigures, type TapeFigure, type TapeLine } from "./fit/measuring-figure";
 export { measuringGuide, type TapeGuide } from "./fit/measuring-guide";
 export { garmentNames, readGarment } from "./fit/read-garment";

@@ -9,11 +9,13 @@ import {
   finishedFor,
   fitFormulas,
   fitPicture,
+  garmentNames,
   readBodyCells,
   readChartCells,
   readSettings,
   refusalSentence,
   sentence,
+  suggestedGarment,
   type CellsPlan,
   type Chart,
   type FitOptions,
@@ -91,6 +93,22 @@ export async function fitAnswer({ people, settings }: Inventory, choice: FitChoi
       blendRows: rows.ok ? rows.value.length : 1,
       easeRows: ease?.ok ? ease.value.length : 1,
     },
+  };
+}
+
+/** What the garment list begins with: its names, her own among them, and the one that the pattern seems to be. */
+export async function garmentsFor(
+  { settings }: Inventory,
+  pattern: Pattern | undefined,
+): Promise<{ readonly names: readonly string[]; readonly suggested: string | undefined }> {
+  // What can't be read here is said by the answer itself.
+  const cells = settings === undefined ? undefined : await tableCells(settings);
+  const read = cells?.ok ? readSettings(cells.value) : undefined;
+  const hers = read?.ok ? read.value : undefined;
+  const charts = pattern && (await chartsIn(pattern.tables.body, "body", []));
+  return {
+    names: garmentNames(hers),
+    suggested: pattern && suggestedGarment(pattern.name, charts?.ok ? [...charts.charts.keys()] : [], hers),
   };
 }
 

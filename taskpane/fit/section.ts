@@ -1,11 +1,11 @@
 /** The Fit section: a pattern, a person, a garment; a picture of it, and its formulas beside the chart. */
-import { childCautions, garmentNames, paneWords, readGarment, refusalSentence } from "../../src/index";
+import { childCautions, paneWords, refusalSentence } from "../../src/index";
 import type { App } from "../app";
 import { button, choices, element, field } from "../dom";
 import { carryOut, watch } from "../excel";
 import type { Shown } from "../section";
 import { patternToShow, readInventory, type Inventory } from "../patterns";
-import { fitAnswer, fitPlan, type FitAnswer, type FitChoice } from "./answers";
+import { fitAnswer, fitPlan, garmentsFor, type FitAnswer, type FitChoice } from "./answers";
 import { guide } from "./guide";
 import { fitDrawing, fitTable } from "./picture";
 
@@ -14,10 +14,7 @@ const words = paneWords.fit;
 export function fitSection(app: App): Shown {
   const pattern = element("select", {});
   const person = element("select", {});
-  const garment = choices(
-    element("select", {}),
-    garmentNames().map((name) => ({ value: name, label: name })),
-  );
+  const garment = element("select", {});
   const result = element("div", { class: "result" });
   const missing = element("p", { class: "hint", hidden: true });
   const form = element(
@@ -32,7 +29,8 @@ export function fitSection(app: App): Shown {
   let turn = 0;
   /** The sheet that was shown when the pattern was last chosen for her. */
   let sheetSeen = "";
-  let garmentChosen = false;
+  /** What she chose herself: for each pattern her last choice. */
+  const garmentChosen = new Map<string, string>();
 
   const choice = (): FitChoice | undefined => {
     const chosen = inventory?.patterns.find(({ name }) => name === pattern.value);
@@ -40,8 +38,9 @@ export function fitSection(app: App): Shown {
   };
   const redraw = async () => {
     const mine = ++turn;
+    if (!inventory || !(await suggestGarment(inventory, mine))) return;
     const chosen = choice();
-    if (!inventory || !chosen) return;
+    if (!chosen) return;
     const answered = await fitAnswer(inventory, chosen);
     // A later choice has overtaken this one.
     if (mine !== turn) return;
@@ -93,7 +92,6 @@ export function fitSection(app: App): Shown {
       sheetSeen = inventory.facts.shown;
       pattern.value = patternToShow(fitting, inventory.facts, pattern.value) ?? "";
     }
-    suggestGarment();
     const lacking = [fitting.length === 0 ? words.noPattern : "", people.length === 0 ? words.noPeople : ""].filter(
       Boolean,
     );
@@ -103,12 +101,21 @@ export function fitSection(app: App): Shown {
     if (lacking.length > 0) result.replaceChildren();
     else await redraw();
   };
-  const suggestGarment = () => {
-    const named = garmentIn(pattern.value);
-    if (!garmentChosen && named !== undefined) garment.value = named;
+  /** Her own choice for this pattern stands; else the garment that the pattern seems to be. False when overtaken. */
+  const suggestGarment = async (now: Inventory, mine: number): Promise<boolean> => {
+    const named = now.patterns.find(({ name }) => name === pattern.value);
+    const { names, suggested } = await garmentsFor(now, named);
+    if (mine !== turn) return false;
+    choices(
+      garment,
+      names.map((name) => ({ value: name, label: name })),
+    );
+    const own = garmentChosen.get(pattern.value);
+    const first = own !== undefined && names.includes(own) ? own : suggested;
+    if (first !== undefined) garment.value = first;
+    return true;
   };
-  pattern.addEventListener("change", suggestGarment);
-  garment.addEventListener("change", () => (garmentChosen = true));
+  garment.addEventListener("change", () => garmentChosen.set(pattern.value, garment.value));
   for (const select of [pattern, person, garment]) select.addEventListener("change", () => void app.run(redraw));
   void watch(() => {
     if (visible) void app.run(refresh);
@@ -122,16 +129,6 @@ export function fitSection(app: App): Shown {
     },
     hidden: () => (visible = false),
   };
-}
-
-/** The garment that a pattern's name ends with: "Wrap skirt" is a skirt. */
-export function garmentIn(name: string): string | undefined {
-  const words = name.split(/\s+/);
-  for (let from = 0; from < words.length; from++) {
-    const garment = readGarment(words.slice(from).join(" "));
-    if (garment.ok) return garment.value.name;
-  }
-  return undefined;
 }
 
 function cautions(garment: string): HTMLElement[] {
