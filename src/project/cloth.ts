@@ -38,6 +38,7 @@ export function readClothLength(cell: Cell, unit: Cell): Result<ClothLength | un
   const read = readLengthCell(cell, "a length of fabric");
   if (!read.ok) return read;
   const { value, unit: said } = read.value;
+  if (value === 0) return answer(undefined);
   if (said !== null) return answer(inClothUnit(value, said));
   const word = cellWords(unit);
   if (word === "") return answer({ value, unit: null });

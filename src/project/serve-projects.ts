@@ -46,9 +46,8 @@ export function serveProjects(projects: readonly ShopProject[], pieces: readonly
 /** Lengths in metres, so that yards and metres meet; bare numbers, which are then all bare, as they stand. */
 const comparable = ({ value, unit }: ClothLength): number => (unit ? convert(value, unit, "m") : value);
 
-/** The same kind of length, and wide enough; without a width nothing is known to be. */
+/** Wide enough; without a width nothing is known to be. Beside a width each length has its unit. */
 function isRightCloth(piece: ShopPiece, project: ShopProject): boolean {
-  if ((piece.length.unit === null) !== (project.needed.unit === null)) return false;
   return !!piece.width && !!project.width && widthSuffices(piece.width, project.width);
 }
 
@@ -100,8 +99,7 @@ function whyNoStash(project: ShopProject, pieces: readonly ShopPiece[]): NoStash
   if (!project.width) return "noWidth";
   if (same.every((piece) => !piece.width)) return "noPieceWidth";
   const wide = same.filter((piece) => isRightCloth(piece, project));
-  if (wide.length === 0)
-    return same.some((piece) => (piece.length.unit === null) !== (project.needed.unit === null)) ? "noUnit" : "narrow";
+  if (wide.length === 0) return same.some((piece) => !piece.width) ? "narrowOrNoWidth" : "narrow";
   const long = wide.some((piece) => comparable(piece.length) >= comparable(project.needed) - TOLERANCE);
   return long ? "given" : "short";
 }

@@ -102,10 +102,11 @@ function readProject({ number, cell }: HeadedRow<ProjectColumn>): readonly (Shop
   const needed = readClothLength(cell("needed"), cell("unit"));
   if (!needed.ok) return faulty(sentence(needed.problem));
   if (needed.value === undefined) return faulty(shopNotes.noAmount);
-  const toBuy = readClothLength(cell("toBuy"), cell("unit"));
+  // A bare amount to buy goes by the unit that the needed one names.
+  const toBuy = readClothLength(cell("toBuy"), isBlank(cell("unit")) ? needed.value.unit : cell("unit"));
   if (!toBuy.ok) return faulty(sentence(toBuy.problem));
   if (toBuy.value && toBuy.value.unit !== needed.value.unit)
-    return faulty(sentence({ code: "unitNotSaid", details: { text: cellWords(cell("toBuy")) } }));
+    return faulty(shopNotes.twoUnits(cellWords(cell("toBuy")), cellWords(cell("needed"))));
   const money = readPrice(cell("price"));
   return [
     {

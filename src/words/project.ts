@@ -23,8 +23,8 @@ const NO_STASH = {
   noFabric: "No fabric is named, so no stash piece was matched.",
   noWidth: "No width is written, so no stash piece was matched.",
   noPieceWidth: "The stash of this fabric has no width written, so it was not matched.",
-  noUnit: "The units can't be compared, so no stash piece was matched.",
   narrow: "The stash of this fabric is too narrow.",
+  narrowOrNoWidth: "The stash of this fabric is too narrow, or has no width written.",
   short: "No single stash piece of this fabric is long and wide enough, and pieces are not added together.",
   given: "The stash that fits is given to other projects, which leaves least to buy.",
 } as const;
@@ -39,6 +39,8 @@ export const shopNotes = {
   noPrice: "No price, so no cost.",
   notCounted: (what: string, problem: string): string => `${what}: not counted. ${problem}`,
   spreadsheetError: (column: string, error: string): string => `${column} is ${error}: put that right first.`,
+  twoUnits: (toBuy: string, needed: string): string =>
+    `To buy (${toBuy}) and Needed (${needed}) are not in one unit: write both in yards, or both in metres.`,
   noAmount: "No amount is needed yet: choose the view, the width and the size.",
   noLength: "Its length is missing: measure the piece.",
   nothing: "Nothing to buy: no project wants fabric yet.",

@@ -231,6 +231,86 @@ describe("shopList", () => {
     ).toContain("The stash has no column Length");
   });
 
+  it("says why no stash piece was matched", () => {
+    const why = (project: Cell[], ...pieces: Cell[][]) =>
+      rows([["Project", "Fabric", "Width", "Needed"], project], [["Piece", "Fabric", "Width", "Length"], ...pieces])[0]!
+        .note;
+    const wide = ["A", "linen", 54, 5];
+    expect(why(["Skirt", "", 45, 2], wide)).toBe(
+      "Skirt: buy 2 yd. No fabric is named, so no stash piece was matched. No price, so no cost.",
+    );
+    expect(why(["Skirt", "linen", "", 2], wide)).toBe(
+      "Skirt: buy 2. No width is written, so no stash piece was matched. No price, so no cost.",
+    );
+    expect(why(["Skirt", "linen", 45, 2], ["A", "linen", "", 5])).toBe(
+      "Skirt: buy 2 yd. The stash of this fabric has no width written, so it was not matched. No price, so no cost.",
+    );
+    expect(why(["Skirt", "linen", 54, 2], ["A", "linen", 45, 5])).toBe(
+      "Skirt: buy 2 yd. The stash of this fabric is too narrow. No price, so no cost.",
+    );
+    expect(why(["Skirt", "linen", 54, 2], ["A", "linen", 45, 5], ["B", "linen", "", 5])).toBe(
+      "Skirt: buy 2 yd. The stash of this fabric is too narrow, or has no width written. No price, so no cost.",
+    );
+    expect(why(["Skirt", "wool", 54, 2], wide)).toBe("Skirt: buy 2 yd. No price, so no cost.");
+  });
+
+  it("wants the amount to buy in the unit of the amount needed, and takes a bare one for that", () => {
+    const list = (needed: Cell, toBuy: Cell) =>
+      rows([
+        ["Project", "Fabric", "Needed", "To buy", "Price"],
+        ["Skirt", "linen", needed, toBuy, 10],
+      ])[0]!;
+    expect(list("2 yd", 2.25)).toMatchObject({ needed: 2, toBuy: 2.25, cost: 22.5, note: "Skirt: buy 2 1/4 yd." });
+    expect(list("2 yd", "2.5 m").note).toBe(
+      "Skirt: not counted. To buy (2.5 m) and Needed (2 yd) are not in one unit: write both in yards, or both in metres.",
+    );
+    expect(list(2, "2.5 m").note).toBe(
+      "Skirt: not counted. To buy (2.5 m) and Needed (2) are not in one unit: write both in yards, or both in metres.",
+    );
+    expect(list("2 yd", "lots").note).toBe(
+      `Skirt: not counted. "lots" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`,
+    );
+    expect(list(2, "").note).toBe("Skirt: buy 2.");
+  });
+
+  it("takes nought of cloth, with its unit or without, for an amount that is missing", () => {
+    for (const nought of [0, "0 yd", "0 m"])
+      expect(
+        rows([PROJECTS, ["Skirt", "", "linen", 45, nought, "", "", 10]], [STASH, ["A", "linen", 45, 3, "yd"]])[0]!.note,
+      ).toBe("Skirt: not counted. No amount is needed yet: choose the view, the width and the size.");
+  });
+
+  it("shows a row with a width or an error that can't be used, of projects and of the stash", () => {
+    const list = rows(
+      [PROJECTS, ["Skirt", "", "linen", "wide", 2, "yd", "", 10], ["Vest", "", "linen", 0, 2, "yd", "", 10]],
+      [
+        STASH,
+        ["", "linen", "narrow", 2, "yd"],
+        ["Bit", "linen", { error: "#REF!" }, 2, "yd"],
+        ["", { error: "#N/A" }, 45, 2, "yd"],
+      ],
+    );
+    expect(list.map(({ width, from, note }) => [width, from, note])).toEqual([
+      ["", "", "Vest: buy 2 yd."],
+      ["wide", "", `Skirt: not counted. "wide" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`],
+      ["narrow", "stash row 1", `Stash piece stash row 1: not counted. "narrow" can't be the width of a fabric. Write it like 45, 60 or 140 cm.`],
+      [{ error: "#REF!" }, "Bit", "Stash piece Bit: not counted. Width is #REF!: put that right first."],
+      [45, "stash row 3", "Stash piece stash row 3: not counted. Fabric is #N/A: put that right first."],
+    ]); // prettier-ignore
+  });
+
+  it("takes the one unit that other rows name where neither row nor width says", () => {
+    const list = rows([
+      ["Project", "Fabric", "Needed", "Unit"],
+      ["A", "linen", 2, "m"],
+      ["B", "linen", 3, ""],
+    ]);
+    expect(list.map(({ note }) => note)).toEqual([
+      "A: buy 2 m. No price, so no cost.",
+      "B: buy 3 m. No price, so no cost.",
+    ]);
+  });
+
   it("never takes more from a piece than it has, and never buys less than the rest", () => {
     const amount = fc.integer({ min: 1, max: 40 }).map((eighths) => eighths / 8);
     const fabric = fc.constantFrom("linen", "wool");

@@ -3,7 +3,7 @@ import { example } from "../../src/sheet/examples";
 import { fabricFormulas } from "../../src/sheet/fabric-formulas";
 import { call, fitFormulas, type FitFormulas } from "../../src/sheet/fit-formulas";
 import { indexPlan } from "../../src/sheet/chart-index";
-import { layoutFormulas } from "../../src/sheet/pieces-sheet";
+import { layoutFormulas, piecesSheet } from "../../src/sheet/pieces-sheet";
 import type { CellBlock } from "../../src/sheet/plan";
 import { sourceFunctions } from "./tracker-book";
 import { calls } from "./tracker-formulas";
@@ -83,6 +83,13 @@ describe("fitFormulas", () => {
     );
     expect(new Set(taken).size).toBe(taken.length);
   });
+  it("shows a length as a fraction only beside inches", () => {
+    const fractions = (inches: boolean) =>
+      fitFormulas({ ...fit, inches }).blocks.filter(({ format }) => format === "fraction").length;
+    expect(fractions(false)).toBe(0);
+    // Three columns of the blend, three of the bust adjustment, one of the ease.
+    expect(fractions(true)).toBe(7);
+  });
   it("names a column with odd signs as Excel wants it", () => {
     const formulas = formulasOf(fitFormulas({ ...fit, person: "Ada's [old]" }).blocks);
     expect(formulas.join()).toContain("Measurements[Ada''s '[old']]");
@@ -101,6 +108,38 @@ describe("fabricFormulas", () => {
   });
 });
 
+describe("fabricFormulas, in yards and metres", () => {
+  const of = (unit: "yd" | "m") =>
+    fabricFormulas({
+      sheet: "Camp shirt", row: 2, column: 9, table: "CampShirt_fabric", unit, view: "A", part: "main", width: "115 cm",
+      size: "12", nap: "with", estimate: true, shrinkage: 0, repeat: 0, repeatUnit: "cm", lengths: 1, step: 0.1,
+    }).blocks; // prettier-ignore
+  it("shows what the shop cuts as fractions of a yard, as thousandths of a metre", () => {
+    const formats = (unit: "yd" | "m") => of(unit).map(({ format }) => format);
+    expect(formats("yd")).not.toContain("thousandths");
+    expect(formats("yd")).toContain("fraction");
+    expect(formats("m")).not.toContain("fraction");
+    expect(formats("m")).toContain("thousandths");
+    expect(formulasOf(of("m")).join()).toContain('"m"');
+  });
+});
+
+describe("piecesSheet", () => {
+  it("is an empty list in her unit: fractions in inches, plain numbers in centimetres", () => {
+    for (const [unit, format] of [
+      ["in", "fraction"],
+      ["cm", "general"],
+    ] as const) {
+      const [table] = piecesSheet(unit).tables;
+      expect(table!.columns.map(({ heading }) => heading)).toEqual([
+        "Piece", "Length", "Width", "Unit", "Count", "On fold", "May turn", "Fabric", "Seam allowance", "Hem", "Outline",
+      ]); // prettier-ignore
+      expect(table!.rows).toEqual([[null, null, null, unit, null, null, null, null, null, null, null]]);
+      expect(["Length", "Width", "Seam allowance", "Hem"].map((name) => table!.columns.find(({ heading }) => heading === name)!.format)).toEqual([format, format, format, format]); // prettier-ignore
+    }
+  });
+});
+
 describe("layoutFormulas", () => {
   const asked = {
     sheet: "Pieces", row: 0, column: 12, pieces: "Pieces[#All]", width: 45, unit: "in", layout: "folded", repeat: 0, gap: 0.5,
@@ -111,6 +150,20 @@ describe("layoutFormulas", () => {
     expect(formulas).toHaveLength(3);
     formulas.forEach(isRight);
     expect(formulas[0]).toBe('=SEW.LAYOUTLENGTH(Pieces[#All],45,"yd","folded",0,0.5)');
+  });
+  it("asks in metres beside centimetres, and buys by 10 cm", () => {
+    const { blocks } = layoutFormulas({ ...asked, unit: "cm", width: 140, repeat: 30, gap: 0, plan: false });
+    expect(formulasOf(blocks)).toEqual([
+      '=SEW.LAYOUTLENGTH(Pieces[#All],140,"m","folded",30)',
+      "=SEW.BUYLENGTH($N$1,0.1)",
+    ]);
+    expect(blocks.map(({ cells, format }) => [cells[0]![0], format])).toEqual([
+      ["Length needed (m)", "text"],
+      [{ formula: '=SEW.LAYOUTLENGTH(Pieces[#All],140,"m","folded",30)', spill: [1, 1] }, "thousandths"],
+      ["To buy", "text"],
+      [{ formula: "=SEW.BUYLENGTH($N$1,0.1)" }, "thousandths"],
+    ]);
+    expect(formulasOf(layoutFormulas({ ...asked, plan: false }).blocks)[1]).toBe("=SEW.BUYLENGTH($N$1,0.125)");
   });
   it("leaves the shop's step out for several fabrics, which spill", () => {
     expect(formulasOf(layoutFormulas({ ...asked, fabrics: 2, plan: false, gap: 0 }).blocks)).toEqual([

@@ -57,6 +57,59 @@ describe("isOurFormula", () => {
   });
 });
 
+describe("keepValues, over several sheets", () => {
+  it("goes sheet by sheet, column by column, downward, and never joins cells of two sheets", () => {
+    const on = (sheet: string, row: number, column: number) => ({
+      ...found(row, column, "=SEW.EASE(1,2)", [[row]]),
+      sheet,
+    });
+    const cells = [
+      on("Stash", 5, 1),
+      on("Projects", 4, 2),
+      on("Stash", 4, 1),
+      on("Projects", 3, 2),
+      on("Projects", 5, 1),
+    ];
+    const { kept, cells: plans } = keepValues(cells);
+    expect(kept.map(({ sheet, row, column, values }) => [sheet, row, column, values.length])).toEqual([
+      ["Projects", 5, 1, 1],
+      ["Projects", 3, 2, 2],
+      ["Stash", 4, 1, 2],
+    ]);
+    expect(plans.map(({ sheet, blocks }) => [sheet, blocks.length])).toEqual([["Projects", 2], ["Stash", 1]]); // prettier-ignore
+    expect(keepValues([on("Stash", 5, 1), on("Projects", 4, 1)]).kept.map(({ sheet }) => sheet)).toEqual(["Projects", "Stash"]); // prettier-ignore
+  });
+});
+
+describe("readKept, of what is not ours", () => {
+  const kept = { sheet: "Projects", row: 3, column: 2, formula: "=SEW.EASE(1,2)", spilled: false, values: [[1]] };
+  const read = (...one: unknown[]) => readKept(JSON.stringify({ version: 1, kept: one }));
+  it("takes only what is whole", () => {
+    expect(read(kept)).toEqual([kept]);
+    expect(read()).toEqual([]);
+    for (const wrong of [
+      null,
+      5,
+      "kept",
+      { ...kept, sheet: 1 },
+      { ...kept, row: -1 },
+      { ...kept, row: 1.5 },
+      { ...kept, column: "2" },
+      { ...kept, formula: "=SUM(A1)" },
+      { ...kept, formula: null },
+      { ...kept, spilled: "no" },
+      { ...kept, values: [] },
+      { ...kept, values: [[]] },
+      { ...kept, values: [1] },
+      { ...kept, values: "1" },
+    ])
+      // prettier-ignore
+      expect(read(kept, wrong), JSON.stringify(wrong)).toBeUndefined();
+    for (const text of ["", "{", "null", "5", '{"version":2,"kept":[]}', '{"version":1,"kept":{}}'])
+      expect(readKept(text), text).toBeUndefined();
+  });
+});
+
 describe("keepValues", () => {
   it("remembers the same formula in cells below one another once", () => {
     const cells = [3, 4, 5, 7].map((row) => found(row, 2, "=SEW.EASE([@A],[@B])", [[row]]));

@@ -224,6 +224,27 @@ describe("settingsSheet", () => {
   });
 });
 
+describe("measurementsSheet, its units", () => {
+  it("asks for centimetres or inches row by row", () => {
+    const units = (sheet: SheetPlan) => new Set(sheet.tables[0]!.rows.map((row) => row[1]));
+    expect(units(measurementsSheet("cm"))).toEqual(new Set(["cm", null]));
+    expect(units(measurementsSheet("in"))).toEqual(new Set(["in", null]));
+    expect(units(measurementsSheet("both"))).toEqual(new Set(["in", null]));
+    expect(units(measurementsSheet("both", [], "cm"))).toEqual(new Set(["cm", null]));
+  });
+});
+
+describe("trackersPlan, of what is there", () => {
+  it("is nothing when all of it is there, and shows the first of the new sheets", () => {
+    expect(trackersPlan(["stash"], ["Stash"], "in")).toEqual([]);
+    expect(trackersPlan([], [], "in")).toEqual([]);
+    const plan = trackersPlan(["stash", "fitNotes"], ["stash"], "in");
+    expect(plan.map(({ sheets, show }) => [sheets?.map(({ sheet }) => sheet), show])).toEqual([
+      [[trackerSheetName("fitNotes")], trackerSheetName("fitNotes")],
+    ]);
+  });
+});
+
 describe("shopCopySheet", () => {
   const list = shopList(
     [
@@ -258,6 +279,16 @@ describe("shopCopySheet", () => {
       row.map((cell) => (typeof cell === "object" ? cell.error : cell)),
     );
     expect(shopCopySheet(readShopList([...shown, ["", "", "", "", "", "", ""]]), "14 March 2026", "in")).toEqual(plan);
+  });
+  it("reads lines that are short, and shows an error as its text", () => {
+    expect(readShopList([["Linen"], ["", "", ""], [1, true]])).toEqual([
+      { fabric: "Linen", width: "", needed: "", from: "", toBuy: "", cost: "", note: "" },
+      { fabric: 1, width: "true", needed: "", from: "", toBuy: "", cost: "", note: "" },
+    ]);
+    const faulty = { fabric: { error: "#REF!" }, width: { error: "#N/A" }, needed: { error: "#VALUE!" }, from: "", toBuy: "", cost: "", note: "Why" } as const; // prettier-ignore
+    const copy = shopCopySheet([faulty], "14 March 2026", "in").blocks.map(({ cells }) => cells);
+    expect(copy).toContainEqual([["#REF!", "#N/A"]]);
+    expect(copy).toContainEqual([["#VALUE!"]]);
   });
   it("has a box to tick and room for a swatch for everything to buy", () => {
     const boxes = plan.blocks.filter(({ cells }) => cells.every((line) => line[0] === "☐"));

@@ -1,7 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { changeReferences, columnLetters, ownColumns, thisRow } from "../../src/sheet/references";
-import { headingRow, trackerColumns, trackerRow, trackerSheet, type Tracker } from "../../src/sheet/tracker";
+import {
+  headingRow,
+  titleBlocks,
+  trackerColumns,
+  trackerRow,
+  trackerSheet,
+  type Tracker,
+} from "../../src/sheet/tracker";
 
 const offers: Tracker = {
   key: "stash",
@@ -24,6 +31,30 @@ const offers: Tracker = {
   needs: [],
   print: "lying",
 };
+
+describe("titleBlocks", () => {
+  it("has the title, and under it the words where there are any", () => {
+    const title = { row: 0, column: 0, cells: [["Offers"]], format: "text", style: "title" };
+    expect(titleBlocks("Offers", [])).toEqual([title]);
+    expect(titleBlocks("Offers", ["One.", "Two."])).toEqual([
+      title,
+      { row: 1, column: 0, cells: [["One."], ["Two."]], format: "text", style: "note" },
+    ]);
+  });
+});
+
+describe("a colour", () => {
+  it("is left out where its formula asks for a column that isn't there", () => {
+    const columns = offers.columns.map((column) =>
+      column.heading === "Cost"
+        ? { ...column, emphasis: { when: "=[@Cost]>[@Budget]", tone: "attention" as const } }
+        : column,
+    );
+    const cost = (tracker: Tracker) => trackerSheet(tracker, "in").tables[0]!.columns.find(({ heading }) => heading === "Cost")!; // prettier-ignore
+    expect(cost(offers)).toHaveProperty("emphasis");
+    expect(cost({ ...offers, columns })).not.toHaveProperty("emphasis");
+  });
+});
 
 describe("changeReferences", () => {
   it("changes this row's cells and leaves texts and other tables alone", () => {

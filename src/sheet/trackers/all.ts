@@ -81,8 +81,7 @@ export function trackersPlan(
   if (keys.includes("wishList") && !isAmong(FIND_SHEET, there)) sheets.push(findSheet());
   if (keys.includes("projects") && !isAmong(CAUTIONS_SHEET, there)) sheets.push(cautionsSheet());
   const [first] = wanted.filter((key) => keys.includes(key));
-  if (sheets.length === 0) return [];
-  return [...index, { sheets, ...(first === undefined ? {} : { show: trackerSheetName(first) }) }];
+  return first === undefined ? [] : [...index, { sheets, show: trackerSheetName(first) }];
 }
 
 /** A tracker's sheet as it is set up, without any rows of hers. */
