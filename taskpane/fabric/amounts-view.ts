@@ -48,13 +48,14 @@ export function amountsView(app: App): AmountsView {
     lengths: lengths.value,
     step: step.value,
   });
-  const answer = () => {
+  /** `quietly`: nobody has asked, so that what was said last stays. */
+  const answer = (quietly = false) => {
     const asked = question();
     const found = amount(sources, asked);
     shown = found.ok ? { question: asked, answer: found.value } : undefined;
     if (!found.ok) {
       result.replaceChildren(element("p", { class: "warning-box" }, found.said));
-      return app.say(found.said, "warning");
+      return quietly ? undefined : app.say(found.said, "warning");
     }
     const buy = words.buy(formatLength(found.value.buy, found.value.unit));
     result.replaceChildren(
@@ -66,9 +67,9 @@ export function amountsView(app: App): AmountsView {
         button(words.insertAmount, () => void app.run(insert), { class: "main" }),
       ),
     );
-    app.say(buy);
+    if (!quietly) app.say(buy);
   };
-  const choose = async () => {
+  const choose = async (quietly = false) => {
     const chosen = patterns.find(({ name }) => name === pattern.value);
     if (!chosen) return;
     const read = await fabricSources(chosen, usualUnits() === "in" ? "yd" : "m");
@@ -82,7 +83,7 @@ export function amountsView(app: App): AmountsView {
     list.replaceChildren(...widths.map((value) => element("option", { value })));
     if (!width.value) width.value = widths[0] ?? "";
     step.placeholder = sources[0]?.chart.unit === "m" ? "0.1" : "1/8";
-    answer();
+    answer(quietly);
   };
   const insert = async () => {
     if (!shown) return;
@@ -104,7 +105,7 @@ export function amountsView(app: App): AmountsView {
     app.wrote(carried.receipt, words.whatAmount);
     app.say(words.insertedAmount(sheet));
   };
-  pattern.addEventListener("change", () => void app.run(choose));
+  pattern.addEventListener("change", () => void app.run(() => choose()));
   for (const control of [view, part, size, nap, width, shrinkage, repeat, lengths, step])
     control.addEventListener("change", () => answer());
 
@@ -145,7 +146,7 @@ export function amountsView(app: App): AmountsView {
         sheetSeen = inventory.facts.shown;
         pattern.value = patternToShow(patterns, inventory.facts, pattern.value) ?? "";
       }
-      await choose();
+      await choose(true);
     },
   };
 }

@@ -1,10 +1,12 @@
 /** A list of pieces, laid out on the cloth: improved for about a second, drawn, printed, written as formulas. */
 import {
+  isNamed,
   layoutFormulas,
   layoutSearch,
   lengthInto,
   paneWords,
   PIECES_SHEET,
+  PIECES_TABLE,
   piecesSheet,
   readLength,
   readPieces,
@@ -178,6 +180,7 @@ export function layoutView(app: App): LayoutView {
   const setUp = async () => {
     const carried = await carryOut({ sheets: [piecesSheet(bodyUnit())], show: PIECES_SHEET });
     if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
+    choices(pieces, [{ value: PIECES_TABLE, label: `${PIECES_TABLE} (${PIECES_SHEET})` }]);
     app.wrote(carried.receipt, words.whatPieces);
     app.say(words.piecesSetUp);
   };
@@ -218,7 +221,8 @@ export function layoutView(app: App): LayoutView {
     element: view,
     refresh(now) {
       const listed = now.facts.tables.filter(
-        ({ headings }) => headings.includes("Piece") && headings.includes("Width"),
+        // A stash has pieces too, but nobody counts them.
+        ({ headings }) => ["Piece", "Length", "Width", "Count"].every((heading) => isNamed(heading, headings)),
       );
       choices(pieces, [
         ...listed.map(({ name, sheet }) => ({ value: name, label: `${name} (${sheet})` })),
