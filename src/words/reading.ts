@@ -1,7 +1,7 @@
 /** What is said about a cell or row of a pasted chart: what was found, and what was wanted. */
 
 const list = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  words.length < 2 ? words.join() : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 
 export const doubts = {
   noChart: () =>

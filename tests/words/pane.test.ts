@@ -35,6 +35,11 @@ describe("paneWords", () => {
     expect(fit.easeShort("3 in", "")).toBe("ease 3 in");
   });
 
+  it("asks for the length of the fabric she owns, by its name where there are several", () => {
+    expect(fabric.own("")).toBe("Length you own");
+    expect(fabric.own("Linen")).toBe("Length of Linen you own");
+  });
+
   it("says what came back of the formulas, and what was left alone", () => {
     expect(sheets.broughtBack(0)).toBe("The formulas are back.");
     expect(sheets.broughtBack(1)).toBe(
