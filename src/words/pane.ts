@@ -313,7 +313,7 @@ export const paneWords = {
       rowWidth: (row: number) => `Width in line ${row}`,
       addRow: "One more height",
       curve:
-        "From one height to the next the edge runs straight. Where the real one curves outward, give the width there too: an outline inside the piece cuts it short.",
+        "The lines may stand in any order. From one height to the next the edge runs straight. Where the real one curves outward, give the width there too: an outline inside the piece cuts it short.",
       drawing: (piece: string, points: number) => `"${piece}" as its widths draw it, ${points} corners`,
       halfFilled: (row: number) => `Line ${row} needs both a height and a width.`,
       write: "Write the outline",
@@ -348,6 +348,7 @@ export const paneWords = {
     layoutBuy: (length: string) => `Length to buy: ${length}`,
     layoutExact: (length: string) => `The layout itself takes ${length}.`,
     proved: "No layout of these boxes is shorter.",
+    shortest: "No layout can be shorter.",
     bound: (share: string) => `At most ${share} % longer than the shortest there can be.`,
     nothingShorter: "Nothing shorter is left to be found this way.",
     byBoxes: "Laid by boxes: a piece with an outline takes less. Write its corners in the column Outline.",

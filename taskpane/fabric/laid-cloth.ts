@@ -42,10 +42,12 @@ export function laidCloth({ fabric, search }: Lay, cloth: Cloth, unit: "in" | "c
   const [buyUnit, by] = unit === "in" ? (["yd", 36] as const) : (["m", 100] as const);
   const buy = roundUp(layout.length / by, STEPS[buyUnit]);
   const said = named(words.layoutBuy(buy.ok ? inUnit(buy.value, buyUnit) : inUnit(layout.length)));
+  // "At most" is rounded up.
+  const over = Math.ceil(picture.overBound * 1000) / 10;
   const other = unit === "in" ? "cm" : "in";
   const sentences = [
     words.layoutExact(inUnit(layout.length)),
-    layout.proved ? words.proved : words.bound((picture.overBound * 100).toFixed(1)),
+    layout.proved ? words.proved : over > 0 ? words.bound(over.toFixed(1)) : words.shortest,
     ...(search.finished && !layout.proved ? [words.nothingShorter] : []),
     layout.by === "boxes" ? words.byBoxes : words.byOutlines,
     words.tries(layout.tries),

@@ -94,6 +94,8 @@ export function shapeView(app: App, list: () => Promise<PiecesCells>, unit: () =
       }
       rows.push({ height: figures[0]!, width: figures[1]! });
     }
+    // A height that was forgotten is added below the others.
+    rows.sort((one, other) => one.height - other.height);
     const made = outlineFromWidths(of, rows, how());
     return made.ok ? { ok: true, outline: made.value } : { ok: false, said: sentence(made.problem) };
   };
