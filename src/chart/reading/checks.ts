@@ -20,9 +20,9 @@ export function checkTables(tables: readonly Assembled[], found: Doubts): void {
 
 function checkRow(record: MeasureRecord | FabricRecord, sizes: readonly string[], found: Doubts): void {
   const flag = (index: number, sentence: (figure: string, label: string) => string): void => {
-    const cell = record.cells[index];
-    found.warn(cell?.line ?? record.line, sentence(textOf(record.figures[index] ?? null, record.unit), record.label), {
-      ...(cell ? { column: cell.column } : {}),
+    const cell = record.cells[index]!;
+    found.warn(cell.line, sentence(textOf(record.figures[index]!, record.unit), record.label), {
+      column: cell.column,
       ...(record.sort === "measure" ? { place: record.place } : {}),
       ...(record.sort === "fabric" && record.views !== "all" && record.views[0] ? { view: record.views[0] } : {}),
       size: sizes[index]!,
@@ -50,7 +50,7 @@ export function outOfOrder(figures: readonly Figure[]): number[] {
   const down = [
     ...new Set([...unordered(known.map(({ low }) => -low!)), ...unordered(known.map(({ high }) => -high!))]),
   ];
-  const isFalling = known.length > 2 && down.length < up.length && (known.at(-1)!.high ?? 0) < (known[0]!.low ?? 0);
+  const isFalling = known.length > 2 && down.length < up.length && known.at(-1)!.high! < known[0]!.low!;
   return (isFalling ? down : up).map((at) => known[at]!.index).sort((a, b) => a - b);
 }
 
@@ -197,11 +197,10 @@ function compareEase(
   for (const [index, size] of finishedSizes.entries()) {
     const [worn, made] = [lowOf(body.figures[sizes.indexOf(size)] ?? null), highOf(finished.figures[index] ?? null)];
     if (worn === null || made === null || worn <= made) continue;
-    const column = finished.cells[index]?.column;
     found.warn(
       finished.line,
       doubts.bodyLarger(placeName(finished.place), textOf(worn, body.unit), textOf(made, finished.unit)),
-      { ...(column === undefined ? {} : { column }), place: finished.place, size },
+      { column: finished.cells[index]!.column, place: finished.place, size },
     );
   }
 }

@@ -5,6 +5,7 @@ import type { Figure, Nap } from "../model";
 import { plainWords } from "../vocabulary/words";
 import type { Cell, Row } from "./cell";
 import { isNotion, readFabricLabel, type FabricLabel } from "./fabric-label";
+import { isPartly } from "./fabric-sentence";
 import { highOf, middle, readFigure } from "./figures";
 import { unitAlone, unitsIn, type Kind } from "./headings";
 import type { Header } from "./header";
@@ -37,7 +38,7 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
   const previous = state.previous?.sort === "fabric" && state.previous.header === header ? state.previous : null;
   // Without a label: the row above in the other unit, when the row says its unit; else it has lost its label.
   if (label === "" && state.widths === null && !isOtherNamed(fit, previous)) return null;
-  if (fit.single && (isNotion(label) || isWidthText(fit.values[0]!.text))) return null;
+  if (fit.single && (isNotion(label) || isWidthText(fit.values[0]!.text) || isPartly(label))) return null;
   const said = labelOf(fit, label);
   const streams = streamsOf(fit.values, header, previous, null, found);
   const naming = { ...said, widths: said.widths ?? (label === "" ? (previous?.widths ?? null) : null) };
@@ -121,7 +122,7 @@ function napOf(row: Row, said: FabricLabel, pair: FabricRecord | null, state: Fa
   if (said.stars) {
     const noted = state.stars.get(said.stars);
     if (noted) return noted;
-    if (state.stars.size === 0) state.found.warn(row.line, doubts.starUnknown(said.stars));
+    state.found.warn(row.line, doubts.starUnknown(said.stars));
   }
   return pair?.nap ?? state.nap;
 }
@@ -214,9 +215,8 @@ function compare(previous: FabricRecord, record: FabricRecord, found: Doubts): v
   record.figures.forEach((figure, index) => {
     const above = previous.figures[index] ?? null;
     if (figure === null || above === null || agrees(above, previous.unit!, figure, record.unit!)) return;
-    const column = record.cells[index]?.column;
     found.warn(record.line, doubts.unitsApart(textOf(above, previous.unit), textOf(figure, record.unit)), {
-      ...(column === undefined ? {} : { column }), size: record.header.sizes[index]!,
+      column: record.cells[index]!.column, size: record.header.sizes[index]!,
     });
   });
 } // prettier-ignore

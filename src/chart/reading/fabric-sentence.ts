@@ -5,9 +5,18 @@ import { isNotion, readFabricLabel, readViews } from "./fabric-label";
 import type { FabricState } from "./fabric-rows";
 import { highOf, readFigure } from "./figures";
 import type { FabricRecord, Reading } from "./record";
+import { readWidths } from "./widths";
 
 const AMOUNT =
   /(?<![\d/.,])(\d{1,2} \d{1,2}\/\d{1,2}|\d{1,2}\/\d{1,2}|\d{1,2}(?:[.,]\d{1,3})?) ?(yds?\b|yards?\b|m\b|metres?\b|meters?\b|mtrs?\b|mètres?\b|metros?\b|metri\b|metrów\b)/gi;
+
+const NAMED_SIZES = /\bsizes? ?\d|\bgr\. ?\d|taille ?\d/i;
+
+/** Whether the words before an amount hold another, or name sizes: then it is not for all of the cloth or all sizes. */
+export const isPartly = (label: string): boolean => {
+  const text = readWidths(label)?.rest ?? plainText(label);
+  return NAMED_SIZES.test(text) || text.search(AMOUNT) >= 0;
+};
 
 /** "Interfacing A, B - 7/8 yd of 20\" to 25\" fusible": one amount for all sizes, in a sentence. */
 export function fabricSentence(row: Row, text: string, state: FabricState): Reading[] | null {
@@ -17,7 +26,7 @@ export function fabricSentence(row: Row, text: string, state: FabricState): Read
   const isPair = amounts.length === 2 && amounts[0]![2]!.toLowerCase()[0] !== amounts[1]![2]!.toLowerCase()[0];
   if (amounts.length !== 1 && !isPair) return null;
   const rest = amounts.reduce((left, match) => left.replace(match[0], " "), plain);
-  if (/\bsizes? ?\d|\bgr\. ?\d|taille ?\d/i.test(rest)) return null;
+  if (NAMED_SIZES.test(rest)) return null;
   const said = readFabricLabel(rest);
   const isCloth = (said.part !== null && said.partKnown) || said.widths !== null;
   if (!isCloth || (state.kind !== "fabric" && !(said.part !== null && said.partKnown))) return null;

@@ -21,13 +21,10 @@ export const fitHere = (row: Row, state: State): Fit | Misfit => {
 export function readFit(row: Row, fit: Fit, state: State): boolean {
   const header = state.header!;
   const label = trimMarks(fit.label, ":.…·_=|,; ");
-  if (isFormulaLike(fit.label) && !/^[-–—] ?\p{L}/u.test(fit.label)) {
-    state.found.error(row.line, doubts.formulaLabel(fit.label));
+  const unsafe = [fit.label, label].find(isFormulaLike);
+  if (unsafe !== undefined) {
+    state.found.error(row.line, doubts.formulaLabel(unsafe));
     header.used = true;
-    return true;
-  }
-  if (isFormulaLike(label)) {
-    state.found.error(row.line, doubts.formulaLabel(label));
     return true;
   }
   const isFabric = (state.kind === "fabric" || isFabricRow(row, state.kind)) && !isMeasureIn(label, state);
@@ -71,7 +68,7 @@ export function readTwoRuns(row: Row, fit: Fit, state: State): boolean {
   return false;
 }
 
-const unitOfRun = (trailing: string): string => trailing.split(/[\s/|]/)[0] ?? "";
+const unitOfRun = (trailing: string): string => trailing.split(/[\s/|]/, 1).join("");
 const placeOf = (label: string, state: State): { place?: string } => {
   const place = readPlace(label, state.measureKind);
   return place ? { place } : {};

@@ -53,7 +53,7 @@ export function measureReadings(row: Row, fit: Fit, label: string, state: Measur
   const records = streams.map((stream): MeasureRecord => {
     const inLengths = inBodyUnit({ ...stream, unit: stream.unit ?? unit });
     return {
-      sort: "measure", kind, place: seen.place, known: seen.known, header, label: label || row.text, line: row.line,
+      sort: "measure", kind, place: seen.place, known: seen.known, header, label: label || wordy || fit.trailing, line: row.line,
       view: seen.views[0] ?? null, figures: inLengths.figures, cells: stream.cells, unit: inLengths.unit,
     };
   }); // prettier-ignore
@@ -77,7 +77,7 @@ function warnPlaced(row: Row, fit: Fit, place: string, state: MeasureState): voi
   const sizes = fit.values.flatMap((cell, index) =>
     cell.text === "" ? [state.header!.sizes[state.header!.columns[index]!.size]!] : [],
   );
-  state.found.warn(row.line, doubts.placed(fit.label, sizes), { place, ...(sizes[0] ? { size: sizes[0] } : {}) });
+  state.found.warn(row.line, doubts.placed(fit.label, sizes), { place, size: sizes[0]! });
 }
 
 function warnUnknown(row: Row, seen: Seen, state: MeasureState): void {
@@ -143,7 +143,7 @@ function placeHere(
     return { place: previous.place, known: previous.known, views: own };
   const found = readPlace(views ? trimMarks(rest, ",:- ") : plain, kind) ?? readPlace(plain, kind);
   const translated = found ?? (trailing && unitAlone(trailing) === null ? readPlace(trailing, kind) : null);
-  if (!translated) return { place: trimMarks(views ? rest : label, ":.… "), known: false, views: own };
+  if (!translated) return { place: trimMarks(views ? rest : label, ":,.… "), known: false, views: own };
   const isChest = translated === "bust" && (state.chest || areHeights(state.header!.sizes)) && isBustOrChest(plain);
   return { place: isChest ? "chest" : translated, known: true, views: own };
 }
@@ -158,7 +158,7 @@ function unlabelled(
   const [stream] = streams;
   const ratio = previous && stream ? ratioOf(previous.figures, stream.figures) : null;
   const isOther = ratio !== null && ((ratio > 2.4 && ratio < 2.7) || (ratio > 0.37 && ratio < 0.42));
-  const named = unitAlone(trimMarks(row.cells[0]?.text ?? "", ":. "));
+  const named = unitAlone(trimMarks(row.cells[0]!.text, ":. "));
   if (!previous || !stream || !(isOther || named !== null)) {
     state.found.error(row.line, doubts.noLabel());
     return [];

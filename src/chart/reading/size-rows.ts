@@ -61,8 +61,15 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
       if (heading.kind === "fabric") readViewHeading(head.label, state);
     }
   }
+  // A column of widths in front of the sizes is about cloth, whatever stands above it.
+  if (isClothHead(head) && state.kind !== "fabric") startKind("fabric", null, state);
   takeHeader(candidate, state);
   return true;
+}
+
+function isClothHead({ roles }: HeaderRow): boolean {
+  const named = new Set(roles.values());
+  return named.has("width") && !named.has("measurement");
 }
 
 /** Whether a row that says nothing of sizes can still be one: no amounts of cloth, and no words but a heading's. */

@@ -93,10 +93,10 @@ function commonUnit(printed: readonly (PrintedFigure | null)[]): LengthUnit | nu
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? null;
 }
 
-/** A cell of another unit in a row: metres among centimetres can be turned, inches among centimetres are a slip. */
+/** A cell of another unit in a row: metres and centimetres can be turned, inches among centimetres are a slip. */
 function convertPrinted(value: number | Span, from: LengthUnit, to: LengthUnit): number | Span | null {
-  const isHeight = from === "m" && to === "cm";
-  if (!isHeight) return null;
+  const isMetric = (from === "m" || from === "cm") && (to === "m" || to === "cm");
+  if (!isMetric) return null;
   return tidy(convertFigure(value, from, to));
 }
 
