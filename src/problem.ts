@@ -115,7 +115,13 @@ export interface YardageProblems {
   readonly napNotPrinted: { readonly view: string; readonly width: string };
   readonly noAmount: { readonly view: string; readonly width: string; readonly size: string };
   /** A width that isn't printed; `enough` names the narrower printed width and its amount. */
-  readonly widthNotPrinted: { readonly width: string; readonly known: string; readonly enough: string | null };
+  /** `enough` is the amount of a narrower width; without one, `estimateFrom` is what an estimate is made from. */
+  readonly widthNotPrinted: {
+    readonly width: string;
+    readonly known: string;
+    readonly enough: string | null;
+    readonly estimateFrom: string | null;
+  };
 }
 
 /** Codes of src/fabric. */

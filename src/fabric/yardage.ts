@@ -190,7 +190,7 @@ function otherWidth(lines: readonly Line[], wanted: KnownWidth, question: Yardag
   const pool = same.length > 0 ? same : printed;
   const narrower = pool.filter(({ width }) => isNarrower(width, wanted)).sort((a, b) => inCm(b.width) - inCm(a.width));
   const wider = pool.filter(({ width }) => !isNarrower(width, wanted)).sort((a, b) => inCm(a.width) - inCm(b.width));
-  const from = narrower[0] ?? (question.estimate ? wider[0] : undefined);
+  const from = narrower[0] ?? wider[0];
   const base =
     from &&
     largest(
@@ -212,9 +212,11 @@ function otherWidth(lines: readonly Line[], wanted: KnownWidth, question: Yardag
     return length.ok ? answer({ amount: length.value, unit, width: from.width, estimated: true }) : length;
   }
   const known = [...new Set(pool.map(({ width }) => formatLength(width.value, width.unit)))];
-  const enough = from && base?.ok ? enoughText(base.value, from.width) : null;
-  return refuse("widthNotPrinted", { width: formatLength(wanted.value, wanted.unit), known: namesText(known), enough });
+  const figure = from && base?.ok ? figureText(base.value, from.width) : null;
+  const [enough, estimateFrom] = narrower.length > 0 ? [figure, null] : [null, figure];
+  const width = formatLength(wanted.value, wanted.unit);
+  return refuse("widthNotPrinted", { width, known: namesText(known), enough, estimateFrom });
 }
 
-const enoughText = ({ amount, unit }: { amount: number; unit: FabricUnit | null }, width: KnownWidth): string =>
-  `The ${formatLength(amount, unit)} printed for ${formatLength(width.value, width.unit)}`;
+const figureText = ({ amount, unit }: { amount: number; unit: FabricUnit | null }, width: KnownWidth): string =>
+  `${formatLength(amount, unit)} printed for ${formatLength(width.value, width.unit)}`;

@@ -10,10 +10,12 @@ export const yardageSentences: Sentences<YardageProblems> = {
   napNotPrinted: ({ view, width }) =>
     `Only an amount without nap is printed${viewText(view)} on ${width}: with nap it needs more, and how much isn't said.`,
   noAmount: ({ view, width, size }) => `No amount is printed${viewText(view)} on ${width} in size ${size}.`,
-  widthNotPrinted: ({ width, known, enough }) =>
+  widthNotPrinted: ({ width, known, enough, estimateFrom }) =>
     `${width} is not printed here (${known}). ${
       enough === null
-        ? "No narrower width is printed whose amount would be enough."
-        : `${enough} is always enough; for an estimate write TRUE as the estimate.`
+        ? `No narrower width is printed whose amount would be enough${
+            estimateFrom === null ? "" : `; TRUE as the estimate works one out from the ${estimateFrom}`
+          }.`
+        : `The ${enough} is always enough; for an estimate write TRUE as the estimate.`
     }`,
 };

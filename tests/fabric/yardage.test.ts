@@ -199,7 +199,7 @@ describe("printedYardage, as an envelope prints it", () => {
       "72 in is not printed here (36 in, 45 in, 60 in). The 1 7/8 yd printed for 60 in is always enough; for an estimate write TRUE as the estimate.",
     );
     expect(said([widths], { width: 30 })).toBe(
-      "30 in is not printed here (36 in, 45 in, 60 in). No narrower width is printed whose amount would be enough.",
+      "30 in is not printed here (36 in, 45 in, 60 in). No narrower width is printed whose amount would be enough; TRUE as the estimate works one out from the 3 1/8 yd printed for 36 in.",
     );
   });
 
