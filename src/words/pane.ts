@@ -331,7 +331,8 @@ export const paneWords = {
     layoutRepeat: "Repeat along the cloth",
     gap: "Gap between pieces",
     own: (fabric: string) => (fabric === "" ? "Length you own" : `Length of ${fabric} you own`),
-    ownHint: (unit: string) => `A number alone is in ${unit}; 2 1/2 yd and 2.3 m are read too.`,
+    ownHint: (unit: "in" | "cm") =>
+      `A number alone is in ${unit === "in" ? "inches" : "centimetres"}; 2 1/2 yd and 2.3 m are read too.`,
     layButton: "Lay out",
     stop: "Stop",
     goOn: "Look further",
