@@ -165,6 +165,23 @@ describe("CUTSIZE", () => {
       error: "#VALUE!",
       message: expect.stringMatching(/10, 12, 14.*10P, 12P, 14P/),
     });
+    // One table a back waist 1 in shorter, as miss petite has it (Choosing the Correct Pattern, sewing.org, read).
+    const long = (sizes: readonly string[], figure: number) =>
+      sizes.map((size) => ["Camp shirt", "body", "in", "", "", "", "", "", "back waist length", size, figure, figure]);
+    const [regular, small] = [["10", "12", "14"], ["10P", "12P", "14P"]] as const; // prettier-ignore
+    const told = [
+      indexHeadings,
+      ...misses,
+      ...long(regular, 16.25),
+      ...table(small, [32.5, 34, 36]),
+      ...long(small, 15.25),
+    ];
+    const short = [["Bust", 34], ["Back waist length", 15.5]]; // prettier-ignore
+    expect(await CUTSIZE([told, short, "shirt", BLANK, BLANK, "Camp shirt"])).toBe("12P");
+    expect(await CUTSIZE([told, [["Bust", 34]], "shirt", BLANK, BLANK, "Camp shirt"])).toMatchObject({
+      error: "#VALUE!",
+      message: expect.stringMatching(/size 12 by .* and size 12P by .*Measure the back waist length/),
+    });
     const womens = [indexHeadings, ...misses, ...table(["18W", "20W", "22W"], [40, 42, 44])];
     expect(await CUTSIZE([womens, [["Bust", 42]], "shirt", BLANK, BLANK, "Camp shirt"])).toBe("20W");
     expect(await CUTSIZE([womens, [["Bust", 38]], "shirt", BLANK, BLANK, "Camp shirt"])).toMatchObject({
