@@ -13,7 +13,12 @@ export interface Section {
  * Sections as tabs: the arrow keys, Home and End move between them, Tab goes on into the section. Source: "Tabs
  * pattern", ARIA Authoring Practices Guide, W3C.
  */
-export function tabs(label: string, sections: readonly Section[]): { list: HTMLElement; panels: HTMLElement[] } {
+export function tabs(
+  label: string,
+  sections: readonly Section[],
+  /** Called between one section and the next: what was said belongs to the one that goes. */
+  changed: () => void = () => undefined,
+): { list: HTMLElement; panels: HTMLElement[] } {
   const heads = sections.map((section) =>
     element(
       "button",
@@ -30,7 +35,10 @@ export function tabs(label: string, sections: readonly Section[]): { list: HTMLE
   );
   let open = -1;
   const show = (at: number) => {
-    if (open !== at) sections[open]?.hidden?.();
+    if (open !== at && open >= 0) {
+      sections[open]!.hidden?.();
+      changed();
+    }
     open = at;
     heads.forEach((head, index) => {
       head.setAttribute("aria-selected", String(index === at));

@@ -43,7 +43,7 @@ function start(): void {
       ),
     },
   ];
-  const { list, panels } = tabs(words.sectionsLabel, sections);
+  const { list, panels } = tabs(words.sectionsLabel, sections, () => app.say(""));
   document.getElementById("starting")?.remove();
   document.body.append(element("nav", {}, list), element("main", {}, ...panels), foot);
 }

@@ -33,8 +33,8 @@ export interface OpenPage {
 
 export interface OpenBrowser {
   readonly url: string;
-  /** A new page with the workbook as it is at first. */
-  open(): Promise<OpenPage>;
+  /** A new page with the workbook as it is at first: the starter's, or an empty one. */
+  open(workbook?: "starter" | "empty"): Promise<OpenPage>;
   close(): Promise<void>;
 }
 
@@ -48,7 +48,7 @@ export async function startBrowser(): Promise<OpenBrowser> {
   });
   return {
     url: server.url,
-    open: () => openPage(browser, server.url),
+    open: (workbook = "starter") => openPage(browser, server.url, workbook === "empty" ? "?empty" : ""),
     async close() {
       await browser.close();
       await server.close();
@@ -65,7 +65,7 @@ interface Sheet {
 }
 declare const practice: Practice;
 
-async function openPage(browser: Browser, url: string): Promise<OpenPage> {
+async function openPage(browser: Browser, url: string, query: string): Promise<OpenPage> {
   const page = await browser.newPage({ viewport: { width: 1280, height: 760 } });
   const outside: string[] = [];
   const problems: string[] = [];
@@ -77,7 +77,7 @@ async function openPage(browser: Browser, url: string): Promise<OpenPage> {
     if (message.type() === "error") problems.push(message.text());
   });
   const began = Date.now();
-  await page.goto(url);
+  await page.goto(url + query);
   await page.waitForFunction(() => "practice" in window, undefined, { timeout: 60_000 });
   const loadTime = Date.now() - began;
   const frame = await page.waitForSelector("#pane iframe");

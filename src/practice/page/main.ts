@@ -7,6 +7,7 @@ import { type Bundle, customFunctionsGlobal } from "../univer/bundle";
 import { messageOf } from "../univer/book/messages";
 import { type Metadata, sheetFunctions } from "../univer/functions";
 import { engine, startOnScreen } from "../univer/page";
+import { EMPTY_BOOK } from "../univer/snapshot";
 
 declare global {
   interface Window {
@@ -31,11 +32,14 @@ async function loadBundle(): Promise<Bundle> {
   return found;
 }
 
+/** The address with ?empty opens a new workbook in place of the starter's. */
+const isEmptyWanted = new URLSearchParams(location.search).has("empty");
+
 async function open(): Promise<void> {
   const [bundle, metadata, snapshot] = await Promise.all([
     loadBundle(),
     read<Metadata>("/addin/functions.json"),
-    read<Partial<IWorkbookData>>("/workbook.json"),
+    isEmptyWanted ? EMPTY_BOOK : read<Partial<IWorkbookData>>("/workbook.json"),
   ]);
   const functions = sheetFunctions({ engine, namespace: NAMESPACE, metadata, bundle });
   const screen = startOnScreen("sheet", functions, snapshot);
