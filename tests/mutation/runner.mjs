@@ -23,7 +23,7 @@ import fc from "fast-check";
 
 /** What the copies of the sources find their switch under. */
 const NAMESPACE = "__stryker__";
-const ROOMS = ["length", "chart", "fit", "fabric", "figures"];
+const ROOMS = ["length", "chart", "cases", "fit", "fabric", "figures"];
 /** Laws and hostile pastes with thousands of inputs each are far too slow to run once for each change. */
 const TOO_SLOW = /^tests\/(?:chart\/read-charts-safety|fabric\/cutting-|fabric\/layout\/)/;
 
