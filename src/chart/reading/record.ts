@@ -31,10 +31,14 @@ export type Reading = MeasureRecord | FabricRecord;
 
 /** Issues as they are found; put in the order of the paste at the end. */
 export class Doubts {
-  readonly issues: Issue[] = [];
+  issues: Issue[] = [];
 
   warn(line: number, message: string, more: Partial<Issue> = {}): void {
     this.issues.push({ line, ...more, severity: "warning", message });
+  }
+  /** Takes back what was said of a line and turned out to be nothing. */
+  withdraw(line: number, messages: readonly string[]): void {
+    this.issues = this.issues.filter((issue) => issue.line !== line || !messages.includes(issue.message));
   }
   error(line: number, message: string, more: Partial<Issue> = {}): void {
     this.issues.push({ line, ...more, severity: "error", message });

@@ -48,7 +48,8 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
     return addAlias(row, head, header, state);
   const candidate = makeHeader(head, row, state.columnUnits);
   if (head.certainty !== "certain" || head.cells.length === 1) {
-    if (header && fit?.ok && fit.label !== "" && kindOf(head.label) === null) return false;
+    if (header && fit?.ok && fit.label !== "" && head.certainty !== "system" && kindOf(head.label) === null)
+      return false;
     if (head.cells.length < 2 && head.certainty === "open") return false;
     if (!nextFits(rows, at, candidate, state)) return false;
   } else if (header && !nextFits(rows, at, candidate, state) && nextFits(rows, at, header, state)) return false;
@@ -116,6 +117,7 @@ function addAlias(row: Row, head: HeaderRow, header: Header, state: State): bool
     const first = header.columns.map((column) => column.cell.text);
     const better = makeHeader(head, row, state.columnUnits);
     better.aliases = [{ label: header.label || "Size", sizes: first }];
+    state.found.withdraw(header.line, first.map(doubts.equalSizes));
     takeHeader({ ...better, label: head.label }, state);
     return true;
   }
