@@ -69,7 +69,13 @@ const fromFirstPlaces = (filled: Cells, across: number): Cells =>
 /** @param everyone whether a column without a single measure counts too */
 function people(grid: Cells, labels: number, person: Cell, everyone = false): Result<readonly Body[]> {
   const first = grid.findIndex((row) => isPlaceCell(row[labels]));
-  const headings = headingsAbove(grid.slice(0, first), labels);
+  const isUnits = (row: readonly Cell[]): boolean => columnRole(cellText(row[labels] ?? null)) === "unit";
+  const above = grid.slice(0, first);
+  // A row of units may stand between the names and the measurements.
+  const headings = headingsAbove(
+    above.filter((row) => !isUnits(row)),
+    labels,
+  );
   const rows = grid.slice(first).filter((row) => !isMissing(row[labels] ?? null));
   const unitColumn = unitColumnOf(headings, rows, labels);
   const others = (grid[0] ?? [])
@@ -89,7 +95,7 @@ function people(grid: Cells, labels: number, person: Cell, everyone = false): Re
     const known = others.filter(measured).map(named);
     return refuse("unknownPerson", { text: cellText(person), known: namesText(known.filter((name) => name !== null)) });
   }
-  const unitRow = rows.find((row) => columnRole(cellText(row[labels] ?? null)) === "unit");
+  const unitRow = [...above, ...rows].find(isUnits);
   const unitOf = (row: readonly Cell[], column: number): Cell =>
     unitColumn === undefined ? (unitRow?.[column] ?? null) : (row[unitColumn] ?? null);
   // Thousands of people may stand side by side: the labels are read once, not for each.

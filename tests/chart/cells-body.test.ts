@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { Cell, Cells } from "../../src/chart/cell";
-import { readBodyCells, readOneBody } from "../../src/chart/cells-body";
+import {
+  bodyMeasure,
+  readBodyCells,
+  readBodyLines,
+  readMeasureArgument,
+  readOneBody,
+} from "../../src/chart/cells-body";
 
 const read = (cells: Cells, person?: Cell) => {
   const bodies = readBodyCells(cells, person);
@@ -104,6 +110,49 @@ describe("readBodyCells", () => {
       ]),
     ).toMatchObject([[null, { bust: bare(34) }]]);
   });
+  test("takes the unit from a row of its own, and keeps a unit that it doesn't know beside its measure", () => {
+    expect(
+      read([
+        ["Measurement", "Ada", "Ben"],
+        ["Unit", "in", "cm"],
+        ["Bust", 34, 86],
+      ]),
+    ).toEqual([
+      ["Ada", { bust: inches(34) }],
+      ["Ben", { bust: { value: 86, unit: "cm" } }],
+    ]);
+    expect(
+      read([
+        ["Measurement", "Unit", "Ada"],
+        ["Bust", "ells", 34],
+        ["Hip", "in", 40],
+        ["My own", "in", 7],
+      ]),
+    ).toMatchObject([
+      [
+        "Ada",
+        { bust: { fault: { code: "unknownUnit", details: { text: "ells" } } }, hip: inches(40), "My own": inches(7) },
+      ],
+    ]);
+  });
+  test("takes a dash for nothing measured", () => {
+    expect(read([["Bust", 34], ["Waist", "-"], ["Hip", "–"], ["Knee", "N/A"]])).toEqual([[null, { bust: bare(34) }]]);
+  }); // prettier-ignore
+  test("keeps two units of one place apart", () => {
+    expect(read([["Bust", "34 in"], ["Bust", "34 cm"]])).toMatchObject([
+      [null, { bust: { fault: { code: "placeTwice", details: { place: "bust" } } } }],
+    ]);
+  }); // prettier-ignore
+  test("says when the only number is a date that Excel made", () => {
+    expect(readBodyCells([["Shoes", 46_000]])).toEqual({
+      ok: false,
+      problem: { code: "excelDate", details: { text: "46000" } },
+    });
+    expect(readBodyCells([["Shoes", 20_000]])).toEqual({
+      ok: false,
+      problem: { code: "noBody", details: { found: "Shoes" } },
+    });
+  });
   test("refuses what holds no places", () => {
     expect(read([["Shoes", 39]])).toBe("noBody");
     expect(read([[null, ""]])).toBe("emptyChart");
@@ -122,6 +171,10 @@ describe("readOneBody", () => {
       ok: false,
       problem: { code: "severalPeople", details: { known: "Ada, Ben" } },
     });
+    expect(readOneBody([["Bust", 34, 36]])).toEqual({
+      ok: false,
+      problem: { code: "severalPeople", details: { known: "person 1, person 2" } },
+    });
     expect(readOneBody(cells, "Ada")).toMatchObject({ ok: true, value: { name: "Ada" } });
     expect(
       readOneBody([
@@ -129,5 +182,57 @@ describe("readOneBody", () => {
         ["Hip", ""],
       ]),
     ).toMatchObject({ ok: false, problem: { code: "noBody" } });
+  });
+});
+
+describe("readBodyLines", () => {
+  const lines = (cells: Cells) => {
+    const bodies = readBodyLines(cells);
+    return bodies.ok
+      ? bodies.value.map((body) => body && [body.name, Object.fromEntries(body.measures)])
+      : bodies.problem.code;
+  };
+  test("keeps each body in its row, a blank one as nobody, and leaves out blank rows at the end", () => {
+    expect(
+      lines([
+        ["Names and measurements", null, null],
+        ["Name", "Bust", "Hip"],
+        ["Ada", 34, 38],
+        [null, null, null],
+        ["Ben", null, 40],
+        ["Cleo", null, null],
+        [null, null, null],
+      ]),
+    ).toEqual([["Ada", { bust: bare(34), hip: bare(38) }], null, ["Ben", { hip: bare(40) }], null]);
+  });
+  test("reads any other range as it lies", () => {
+    expect(lines([["Bust", 34], ["Hip", 40]])).toEqual([[null, { bust: bare(34), hip: bare(40) }]]);
+    expect(lines([["Shoes", 39]])).toBe("noBody");
+    expect(lines([])).toBe("emptyChart");
+  }); // prettier-ignore
+});
+
+describe("bodyMeasure", () => {
+  // 1 ft = 12 in and 1 yd = 36 in exactly.
+  test("measures in inches or centimetres", () => {
+    expect(bodyMeasure(5, { unit: "in", factor: 12 })).toEqual({ value: 60, unit: "in" });
+    expect(bodyMeasure(2, { unit: "yd" })).toEqual({ value: 72, unit: "in" });
+    expect(bodyMeasure(1.68, { unit: "m" })).toEqual({ value: 168, unit: "cm" });
+    expect(bodyMeasure(34, undefined)).toEqual({ value: 34, unit: null });
+  });
+});
+
+describe("readMeasureArgument", () => {
+  test("reads a length with its unit, a bare number with none", () => {
+    expect(readMeasureArgument("1.68 m")).toEqual({ ok: true, value: { value: 168, unit: "cm" } });
+    expect(readMeasureArgument(34)).toEqual({ ok: true, value: { value: 34, unit: null } });
+    expect(readMeasureArgument("")).toEqual({
+      ok: false,
+      problem: { code: "blank", details: { wanted: "a measurement" } },
+    });
+    expect(readMeasureArgument(null, "a bust")).toEqual({
+      ok: false,
+      problem: { code: "blank", details: { wanted: "a bust" } },
+    });
   });
 });
