@@ -37,6 +37,9 @@ const fewTries = {
     fc.assert(law, { ...wanted, numRuns: Math.min(wanted?.numRuns ?? 5, 5), endOnFailure: true, seed: 1 }),
 };
 
+/** Milliseconds of work after which a change that nothing has noticed counts as not noticed. */
+const ENOUGH = 1500;
+
 /** describe, test and expect as the test files import them; what they declare is kept in `tests`, in order. */
 function declarations(file) {
   const tests = [];
@@ -159,19 +162,20 @@ class InOneProcess {
     const reached = wanted ? new Set(testFilter.map((id) => id.slice(0, id.indexOf(" › ")))) : this.scripts.keys();
     const files = nearestFirst([...reached], relative(this.root, sandboxFileName));
     const done = [];
-    let error;
+    const start = process.cpuUsage();
     try {
       run: for (const file of files) {
         for (const test of this.load(file)) {
           if (wanted && !wanted.has(test.id)) continue;
           done.push(await this.run(test));
           if (done.at(-1).status === TestStatus.Failed && !disableBail) break run;
+          if (process.cpuUsage(start).user / 1000 > ENOUGH) break run;
         }
       }
     } catch (reason) {
       // A change that keeps a test file from loading is as loud as a failing test.
-      error = { id: "load", name: "load", status: TestStatus.Failed, timeSpentMs: 0, failureMessage: String(reason) };
-      done.push(error);
+      const failureMessage = String(reason);
+      done.push({ id: "load", name: "load", status: TestStatus.Failed, timeSpentMs: 0, failureMessage });
     }
     const timedOut = determineHitLimitReached(space.hitCount, hitLimit);
     space.activeMutant = undefined;
