@@ -38,7 +38,7 @@ const fewTries = {
 };
 
 /** Milliseconds of work after which a change that nothing has noticed counts as not noticed. */
-const ENOUGH = 1500;
+const ENOUGH = 3000;
 
 /** describe, test and expect as the test files import them; what they declare is kept in `tests`, in order. */
 function declarations(file) {
@@ -114,11 +114,12 @@ const here = ({ path }) => ({
   loader: "ts",
 });
 
-/** The tests of the module itself first, then those of its room: they are the likeliest to notice. */
+/** The tests of the module itself first, then pasted charts, then its room: they are the likeliest to notice. */
 function nearestFirst(files, changed) {
   const own = changed.replace(/^src/, "tests").replace(/\.ts$/, ".test.ts");
   const room = own.split("/").slice(0, 2).join("/");
-  const rank = (file) => (file === own ? 0 : file.startsWith(`${room}/`) ? 1 : 2);
+  const charts = room === "tests/chart" ? "tests/cases/" : own;
+  const rank = (file) => (file === own ? 0 : file.startsWith(charts) ? 1 : file.startsWith(`${room}/`) ? 2 : 3);
   return files.sort((a, b) => rank(a) - rank(b));
 }
 
