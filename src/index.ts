@@ -64,6 +64,7 @@ export { notionsSheet } from "./sheet/trackers/notions-copy";
 export { projectNotions, type NotionsOfProject } from "./project/project-notions";
 export { CAUTIONS_SHEET } from "./sheet/trackers/cautions";
 export * from "./sheet/keep-values";
+export { sameShown } from "./sheet/kept-rows";
 export { matchInRow, readMatchRule, sizeMatch, type MatchRule, type SizeMatch } from "./fit/size-match";
 export { readPlaceCell, sizeMatchAmong, type TableMatch } from "./fit/size-match-tables";
 export { sizeByPlace, type PlaceSize } from "./fit/size-by-place";

@@ -1,4 +1,5 @@
-import { columnLetters } from "./references";
+import { keptPlaces } from "./kept-rows";
+import { columnLetters, hasAddress } from "./references";
 import type { CellBlock, CellsPlan, PlannedCell } from "./plan";
 
 /** What a cell shows; an error is its own text, "#N/A". */
@@ -50,6 +51,33 @@ export function keepValues(found: readonly FoundFormula[]): {
   return { kept, cells: bySheet(blocks) };
 }
 
+/**
+ * Values kept a second time: what was remembered before stays remembered where its values stand now, each cell once. A
+ * formula that has been typed over a kept value takes its place.
+ *
+ * @param now what the sheets show before the new values are written; null for a cell with a formula
+ */
+export function keepAgain(
+  remembered: readonly KeptFormulas[],
+  found: readonly FoundFormula[],
+  now: ShownNow,
+): ReturnType<typeof keepValues> {
+  const fresh = keepValues(found);
+  const cellOf = (sheet: string, row: number, column: number): string => `${row},${column},${sheet}`;
+  const replaced = new Set(
+    fresh.kept.flatMap(({ sheet, row, column, values }) =>
+      values.flatMap((line, r) => line.map((_, c) => cellOf(sheet, row + r, column + c))),
+    ),
+  );
+  const older = keptPlaces(remembered, now)
+    .filter(({ run, row, stands }) => stands || !replaced.has(cellOf(run.sheet, row, run.column)))
+    .map(({ run: { sheet, column, formula }, values, was, row }): FoundFormula => {
+      // Its addresses tell from where it stood: that has to be known when it comes back.
+      return { sheet, row: hasAddress(formula) ? was : row, column, formula, values };
+    });
+  return { kept: [...fresh.kept, ...runs(older)], cells: fresh.cells };
+}
+
 function runs(found: readonly FoundFormula[]): KeptFormulas[] {
   const sorted = [...found].sort(
     (a, b) => (a.sheet < b.sheet ? -1 : a.sheet > b.sheet ? 1 : 0) || a.column - b.column || a.row - b.row,
@@ -99,8 +127,11 @@ function isKept(one: unknown): boolean {
   return names && count(row) && count(column) && typeof spilled === "boolean" && grid;
 }
 
-/** What stands in the sheets now: the value of a cell, "" for an empty one; undefined when there is no such sheet. */
-export type ShownNow = (sheet: string, row: number, column: number) => ShownValue | undefined;
+/**
+ * What stands in the sheets now: the value of a cell, "" for an empty one; null for a cell that a formula fills, which is
+ * none of the kept values; undefined when there is no such sheet.
+ */
+export type ShownNow = (sheet: string, row: number, column: number) => ShownValue | null | undefined;
 
 /** A cell that was not touched, because it no longer shows what was left in it. */
 export interface LeftAlone {
@@ -112,8 +143,8 @@ export interface LeftAlone {
 
 /**
  * Puts the formulas back where their values still stand; a cell that somebody has changed meanwhile is left alone and
- * named. Where rows were inserted or removed above, the values are looked for up and down their column, and taken only
- * where all of them stand together; the nearest place wins, of two equally near the lower one.
+ * named. Rows that were inserted, removed or sorted meanwhile are followed where enough of their values say so. A formula
+ * with addresses in it comes back only where it stood: a row further down the same addresses would be wrong.
  */
 export function bringBack(
   kept: readonly KeptFormulas[],
@@ -122,29 +153,21 @@ export function bringBack(
   const blocks: { sheet: string; block: CellBlock }[] = [];
   const left: LeftAlone[] = [];
   const taken = new Set<string>();
-  for (const run of kept) {
-    const row = run.row + shift(run, now);
-    const stands = run.values.map((line, r) =>
-      line.every((value, c) => same(now(run.sheet, row + r, run.column + c), value)),
-    );
-    const whole = run.spilled ? [stands.every(Boolean)] : stands;
-    whole.forEach((good, r) => {
-      const at = { row: row + r, rows: run.spilled ? run.values.length : 1, columns: run.values[r]!.length };
-      const address = addressOf(at.row, run.column, at.rows, at.columns);
-      const key = `${run.sheet}!${address}`;
-      if (!good || taken.has(key)) left.push({ sheet: run.sheet, address, formula: run.formula });
-      else blocks.push({ sheet: run.sheet, block: { row: at.row, column: run.column, cells: again(run, at) } });
-      if (good) taken.add(key);
-    });
+  for (const { run, values, was, row, stands } of keptPlaces(kept, now)) {
+    const { sheet, column, formula } = run;
+    const address = addressOf(row, column, values.length, values[0]!.length);
+    const key = `${sheet}!${address}`;
+    const misled = row !== was && hasAddress(formula);
+    if (!stands || misled || taken.has(key)) left.push({ sheet, address, formula });
+    else blocks.push({ sheet, block: { row, column, cells: again(formula, values) } });
+    if (stands) taken.add(key);
   }
   return { cells: bySheet(joined(blocks)), left };
 }
 
 /** The formula, and empty cells where its answer will spill. */
-function again(run: KeptFormulas, { rows, columns }: { rows: number; columns: number }): PlannedCell[][] {
-  return Array.from({ length: rows }, (_, r) =>
-    Array.from({ length: columns }, (_, c) => ({ formula: r === 0 && c === 0 ? run.formula : "" })),
-  );
+function again(formula: string, values: KeptFormulas["values"]): PlannedCell[][] {
+  return values.map((line, r) => line.map((_, c) => ({ formula: r === 0 && c === 0 ? formula : "" })));
 }
 
 /** Blocks of one cell below one another, in one block: a column of a table is one write. */
@@ -165,31 +188,12 @@ function joined(blocks: readonly { readonly sheet: string; readonly block: CellB
   return list;
 }
 
-/** Rows further than this were moved on purpose. */
-const FURTHEST = 200;
-
-function shift(run: KeptFormulas, now: ShownNow): number {
-  const matches = (by: number): number =>
-    run.values.filter((line, r) =>
-      line.every((value, c) => same(now(run.sheet, run.row + by + r, run.column + c), value)),
-    ).length;
-  // Blank answers stand together anywhere: they say nothing about where the rows went.
-  const telling = run.values.some((line) => line.some((value) => value !== ""));
-  if (!telling || matches(0) * 2 >= run.values.length) return 0;
-  for (let by = 1; by <= FURTHEST; by++) {
-    if (matches(by) === run.values.length) return by;
-    if (run.row >= by && matches(-by) === run.values.length) return -by;
-  }
-  return 0;
-}
-
-/** Fifteen digits are what a workbook keeps of a number. */
-function same(now: ShownValue | undefined, was: ShownValue): boolean {
-  if (typeof now === "number" && typeof was === "number") return Math.abs(now - was) <= 1e-12 * Math.abs(was);
-  return now === was;
-}
-
-function addressOf(row: number, column: number, rows: number, columns: number): string {
+/**
+ * An address as a person reads it, rows and columns counted from 0.
+ *
+ * @example addressOf(6, 0, 12, 7) //=> "A7:G18"
+ */
+export function addressOf(row: number, column: number, rows = 1, columns = 1): string {
   const first = `${columnLetters(column)}${row + 1}`;
   return rows * columns === 1 ? first : `${first}:${columnLetters(column + columns - 1)}${row + rows}`;
 }

@@ -53,3 +53,14 @@ export function columnLetters(column: number): string {
  * @example addressOfCell(0, 27) //=> "$AB$1"
  */
 export const addressOfCell = (row: number, column: number): string => `$${columnLetters(column)}$${row + 1}`;
+
+/** A text, a sheet's name or a table's column, in which letters and digits are no address. */
+const NAMED = /"(?:[^"]|"")*"|'[^']*'|\[[^[\]]*\]/g;
+const ADDRESS = /(?<![\w.])\$?[A-Z]{1,3}\$?\d{1,7}(?![\w(.])/i;
+
+/**
+ * Whether a formula looks at cells by their address, so that it means something else when it stands elsewhere.
+ *
+ * @example hasAddress('=SEW.EASE([@Bust],$B$4)&"C5"') //=> true
+ */
+export const hasAddress = (formula: string): boolean => ADDRESS.test(formula.replace(NAMED, " "));

@@ -202,6 +202,7 @@ export const paneWords = {
     kept: (formulas: number) =>
       `${count(formulas, "formula is a value now", "formulas are values now")}. The workbook remembers them.`,
     whatKept: "kept values",
+    stillBusy: "Excel is still calculating: wait until no cell shows #BUSY!, then press again. Nothing was written.",
     nothingKept: "No values are kept in this workbook: there is nothing to bring back.",
     broughtBack: (left: number) =>
       left === 0
@@ -209,6 +210,13 @@ export const paneWords = {
         : `The formulas are back, but for ${count(left, "place", "places")} that somebody has changed: they stay as they are, see the list.`,
     whatBroughtBack: "formulas brought back",
     leftAlone: (sheet: string, address: string, formula: string) => `${sheet}, ${address}: ${formula}`,
+    sheetGone: (sheet: string) =>
+      `There is no sheet "${sheet}" now: its formulas stay remembered. Give it that name again and press once more.`,
+    showOther: (cells: number) =>
+      `${count(cells, "cell shows", "cells show")} something else than the kept values, because what they look at has changed.`,
+    showsOther: (sheet: string, address: string, was: string, is: string) =>
+      `${sheet}, ${address}: was ${was === "" ? "empty" : was}, is now ${is === "" ? "empty" : is}`,
+    more: (lines: number) => `and ${lines} more`,
     columnsHeading: "Add our columns to your own table",
     columnsAbout: "Columns you have under the same heading stay as they are; the missing ones go to its right end.",
     columnsTable: "Your table",

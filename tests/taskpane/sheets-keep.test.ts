@@ -1,0 +1,116 @@
+/** Values kept in a workbook that is worked on meanwhile, and the formulas' way back. */
+import { afterAll, beforeEach, describe, expect, it } from "vitest";
+import type { App } from "../../taskpane/app";
+import { takeBack, type Receipt } from "../../taskpane/excel";
+import { comeBack, keep } from "../../taskpane/sheets/keep";
+import type { OpenBook } from "../practice/office";
+import { shown, trackerBook } from "../sheet/tracker-book";
+
+const said: string[] = [];
+const written: Receipt[] = [];
+const app: App = {
+  say: (sentence) => void said.push(sentence),
+  ask: () => Promise.resolve(null),
+  wrote: (receipt) => void written.push(receipt),
+  run: (work) => work(),
+};
+const books: OpenBook[] = [];
+afterAll(() => Promise.all(books.map((book) => book.dispose())));
+
+const write = (address: string, formulas: unknown[][]) =>
+  Excel.run(async (context) => {
+    context.workbook.worksheets.getItem("Sheet1").getRange(address).formulas = formulas;
+    await context.sync();
+  });
+const formulas = (address: string): Promise<unknown[]> =>
+  Excel.run(async (context) => {
+    const range = context.workbook.worksheets.getItem("Sheet1").getRange(address).load("formulas");
+    await context.sync();
+    return (range.formulas as unknown[][]).flat();
+  });
+const EASE = "=SEW.EASE([@Finished],[@Body])";
+const WORDS = '=SEW.TAGS("Maker",[@Body])';
+
+/** A table of three rows, D and E of which are ours. */
+async function table(): Promise<void> {
+  await write("A3:E6", [
+    ["What", "Body", "Finished", "Ease", "Words"],
+    ["Skirt", 36, 38, "", ""],
+    ["Shirt", 34, 38, "", ""],
+    ["Coat", 34, 40, "", ""],
+  ]);
+  await Excel.run(async (context) => {
+    context.workbook.worksheets.getItem("Sheet1").tables.add("A3:E6", true).name = "Hers";
+    await context.sync();
+  });
+  await write("D4:E6", Array<string[]>(3).fill([EASE, WORDS]));
+}
+
+describe("keep, twice", () => {
+  beforeEach(async () => {
+    books.push(await trackerBook());
+    said.length = written.length = 0;
+    await table();
+  }, 60_000);
+
+  it("brings back exactly the original formulas when a row has come in between", async () => {
+    await keep(app);
+    expect(await formulas("D4:D6")).toEqual([2, 4, 6]);
+    await Excel.run(async (context) => {
+      context.workbook.tables.getItem("Hers").rows.add(1, [["Cape", 30, 40, "", ""]]);
+      await context.sync();
+    });
+    await write("D5:E5", [[EASE, WORDS]]);
+    const before = await shown("Sheet1", "A3:E7");
+    expect(before.map(([what]) => what)).toEqual(["What", "Skirt", "Cape", "Shirt", "Coat"]);
+    await keep(app);
+    expect(said.at(-1)).toContain("2 formulas");
+    expect(await formulas("D4:D7")).toEqual([2, 10, 4, 6]);
+    expect(await comeBack(app)).toEqual([]);
+    expect(said.at(-1)).toBe("The formulas are back.");
+    expect(await formulas("D4:E7")).toEqual(Array<string[]>(4).fill([EASE, WORDS]).flat());
+    expect(await shown("Sheet1", "A3:E7")).toEqual(before);
+  }, 60_000);
+
+  it("loses nothing when the second is taken back", async () => {
+    await keep(app);
+    await write("G1", [["=SEW.EASE(38,34)"]]);
+    await keep(app);
+    expect(await takeBack(written.at(-1)!)).toEqual({ ok: true });
+    expect(await comeBack(app)).toEqual([]);
+    expect(await formulas("D4:E6")).toEqual(Array<string[]>(3).fill([EASE, WORDS]).flat());
+    expect(await formulas("G1")).toEqual(["=SEW.EASE(38,34)"]);
+  }, 60_000);
+
+  it("writes over nothing that she has typed meanwhile, a formula included", async () => {
+    await keep(app);
+    await write("D4", [[7]]);
+    await write("D5", [["=2+2"]]);
+    const lines = await comeBack(app);
+    expect(lines).toHaveLength(2);
+    expect(lines.join()).toContain("D4");
+    expect(lines.join()).toContain("D5");
+    expect(await formulas("D4:D6")).toEqual([7, "=2+2", EASE]);
+  }, 60_000);
+
+  it("says what shows something else, because a measurement has changed meanwhile", async () => {
+    await keep(app);
+    await write("C6", [[42]]);
+    expect(await comeBack(app)).toEqual(["Sheet1, D6: was 6, is now 8"]);
+    expect(said.at(-1)).toContain("1 cell shows something else");
+  }, 60_000);
+
+  it("remembers the formulas of a sheet that has another name, until it has its own again", async () => {
+    await keep(app);
+    const rename = (from: string, to: string) =>
+      Excel.run(async (context) => {
+        context.workbook.worksheets.getItem(from).name = to;
+        await context.sync();
+      });
+    await rename("Sheet1", "Mine");
+    expect((await comeBack(app))[0]).toContain('There is no sheet "Sheet1" now');
+    await rename("Mine", "Sheet1");
+    expect(await comeBack(app)).toEqual([]);
+    expect(await formulas("D4:E6")).toEqual(Array<string[]>(3).fill([EASE, WORDS]).flat());
+  }, 60_000);
+});
