@@ -46,6 +46,27 @@ describe("the embedded spreadsheet, put right", () => {
     expect(await opened.values("R1:R2")).toEqual([[4], [2000]]);
   });
 
+  test("reads all of a table that has grown, in every calculation that follows", async () => {
+    const sheet = opened.book.Worksheets.GetItem("Sheet1");
+    await write("AC1:AD2", [
+      ["Place", "Ada"],
+      ["Bust", 36],
+    ]);
+    sheet.Tables.Add("AC1:AD2", true).Name = "Tape";
+    // Long formulas are remembered in another way than short ones.
+    const columns = '=IF(AD5="no person at all has a column there yet",0,COLUMNS(Tape[#All]))+AD5';
+    await write("AC5:AC6", [[columns], ["=COLUMNS(Tape[#All])+AD6"]]);
+    expect(await opened.values("AC5:AC6")).toEqual([[2], [2]]);
+    await opened.type("AD5", "5");
+    expect(await opened.values("AC5:AC6")).toEqual([[7], [2]]);
+    await opened.type("AE1", "Ben");
+    expect(await opened.values("AC5:AC6")).toEqual([[8], [3]]);
+    await opened.type("AD5", "10");
+    expect(await opened.values("AC5:AC6")).toEqual([[13], [3]]);
+    await opened.type("AD6", "20");
+    expect(await opened.values("AC5:AC6")).toEqual([[13], [23]]);
+  });
+
   test("leaves a range in its order when SORT and SORTBY read it", async () => {
     await write("D1:D3", [[8], [10], [12]]);
     await write("F1:J1", [

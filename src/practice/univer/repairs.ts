@@ -8,6 +8,7 @@ export function repair(handles: UniverHandles): void {
   repairUndoOrder(handles.core);
   repairSort(handles);
   repairTableNames(handles.engine);
+  forgetFormulas(handles);
 }
 
 const repaired = new WeakSet<object>();
@@ -125,5 +126,45 @@ function repairTableNames(engine: FormulaEngine): void {
         token.replace(/^[^[]*/, (name) => name.replace(/[._\\]/g, "x")),
       );
     };
+  });
+}
+
+/** What makes a table or a name stand for other cells. */
+const POINTED = new Set([
+  "formula.mutation.set-super-table",
+  "formula.mutation.remove-super-table",
+  "formula.mutation.set-defined-name",
+  "formula.mutation.remove-defined-name",
+]);
+
+interface Memory {
+  clear(): void;
+  forEach(visit: unknown): void;
+}
+
+/**
+ * A parsed formula is remembered by its text, with the cells its tables stood for. When a table grows, one calculation
+ * goes past what is remembered, and the next is back at the old cells: a person's new column is not there. So all is
+ * forgotten whenever a table or a name comes to stand for other cells. Univer keeps the memory to itself, and its own
+ * way to forget a workbook's formulas misses the long ones; but it goes through the memory, and so leads to it.
+ */
+function forgetFormulas({ univer, api, engine }: UniverHandles): void {
+  const memory = Object.getPrototypeOf(engine.FORMULA_REF_TO_ARRAY_CACHE) as Memory;
+  const generator = univer.__getInjector().get(engine.IFormulaDependencyGenerator) as unknown as {
+    _disposeByUnitId(unit: string): void;
+  };
+  const forget = (unit: string) => {
+    const { forEach } = memory;
+    memory.forEach = function (this: Memory) {
+      this.clear();
+    };
+    try {
+      generator._disposeByUnitId(unit);
+    } finally {
+      memory.forEach = forEach;
+    }
+  };
+  api.onCommandExecuted(({ id, params }: Readonly<{ id: string; params?: object }>) => {
+    if (POINTED.has(id)) forget((params as { unitId: string }).unitId);
   });
 }
