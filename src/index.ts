@@ -52,6 +52,8 @@ export { paneWords } from "./words/pane";
 export * from "./sheet/tracker";
 export * from "./sheet/trackers/all";
 export {
+  DATE_LABEL,
+  dateCells,
   GUIDE_HEADING,
   MEASUREMENTS_TABLE,
   TAPE_HEADING,

@@ -79,7 +79,10 @@ export interface SheetPlan {
   /** Widths of the first columns in characters; null leaves one to its table. */
   readonly widths?: readonly (number | null)[];
   readonly frozenRows?: number;
-  /** Printed one page wide, upright or lying. */
+  /**
+   * Printed one page wide, upright or lying. No paper is chosen: whichever lies in her printer, A4 or Letter, the sheet is
+   * made narrower until it fits, and as many pages long as it needs.
+   */
   readonly print?: "upright" | "lying";
 }
 

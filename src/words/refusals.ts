@@ -10,6 +10,8 @@ export interface WriteRefusals {
   readonly tableMissing: { readonly table: string };
   readonly columnTaken: { readonly table: string; readonly column: string };
   readonly protected: Record<string, never>;
+  /** There is no room to the right or below. */
+  readonly sheetFull: { readonly sheet: string };
   readonly cellBeingEdited: Record<string, never>;
   readonly tooLarge: Record<string, never>;
   readonly tooOld: { readonly what: string };
@@ -38,6 +40,8 @@ export const refusalSentences: Sentences<WriteRefusals> = {
   columnTaken: ({ table, column }) => `The table "${table}" has a column "${column}" already. ${untouched}`,
   protected: () =>
     `The workbook or the sheet is protected. ${untouched} Take the protection off (Review, Unprotect), then press again.`,
+  sheetFull: ({ sheet }) =>
+    `"${sheet}" is full: it has no room for that to the right or below. ${untouched} Clear some of it, or use another sheet.`,
   cellBeingEdited: () =>
     `A cell is being typed in. ${untouched} Press Enter or Esc in the sheet first, then press again.`,
   tooLarge: () => `This is more than Excel takes at once. ${untouched} Try it with fewer sizes or rows.`,

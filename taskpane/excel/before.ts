@@ -54,6 +54,7 @@ export async function readBefore(context: Excel.RequestContext, plan: WorkbookPl
     .flatMap((cellsPlan) =>
       cellsPlan.blocks.map((block) => ({ cellsPlan, ...areaOf(block.cells, block.row, block.column) })),
     );
+  for (const { cellsPlan, block, spills } of places) checkRoom(cellsPlan.sheet, [block, ...spills]);
   const read = places.map(({ cellsPlan, block, spills }) => {
     const sheet = workbook.worksheets.getItem(cellsPlan.sheet).load("id");
     sheet.protection.load("protected");
@@ -158,6 +159,14 @@ function checkEmpty(plan: CellsPlan, block: Area, { range, spills }: ReadPlace):
   for (const { area, range: spill } of spills) filled(area, spill.formulas, nothing);
 }
 
+/** Rows and columns of a sheet. Source: "Excel specifications and limits", Microsoft Support. */
+const [ROWS, COLUMNS] = [1_048_576, 16_384];
+
+function checkRoom(sheet: string, areas: readonly Area[]): void {
+  if (areas.some(({ row, rows, column, columns }) => row + rows > ROWS || column + columns > COLUMNS))
+    throw refused("sheetFull", { sheet });
+}
+
 /** What stands to the right of a table would be pushed aside by new columns. */
 async function checkBeside(sheet: Excel.Worksheet, table: Excel.Range, columns: number): Promise<void> {
   const area = {
@@ -166,6 +175,7 @@ async function checkBeside(sheet: Excel.Worksheet, table: Excel.Range, columns: 
     rows: table.rowCount,
     columns,
   };
+  checkRoom(sheet.name, [area]);
   const beside = sheet.getRangeByIndexes(area.row, area.column, area.rows, area.columns).load("formulas");
   await sheet.context.sync();
   const filled = (beside.formulas as CellValue[][]).some((line) => line.some((formula) => formula !== ""));

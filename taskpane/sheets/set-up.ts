@@ -1,5 +1,8 @@
 /** The sheets of the hobby: which are there, setting the others up, and adding to them. */
 import {
+  columnsPlan,
+  dateCells,
+  DATE_LABEL,
   isNamed,
   MEASUREMENTS_TABLE,
   paneWords,
@@ -46,7 +49,10 @@ export async function addPerson(app: App, name: string, facts: Facts, units: Uni
   else if (isNamed(column.heading, table.headings)) app.say(words.personThere(column.heading), "warning");
   else {
     const plan = trackerColumns({ ...trackers.measurements, columns: [column] }, table, units);
-    const carried = await carryOut({ columns: [plan], show: table.sheet });
+    const dated = await dateRow(table);
+    const at = table.column + table.headings.length;
+    const dates = dated === undefined ? [] : [{ sheet: table.sheet, blocks: [dateCells(dated, at)] }];
+    const carried = await carryOutAll([{ columns: [plan], show: table.sheet }, { cells: dates }]);
     if (!carried.ok) app.say(refusalSentence(carried.refusal), "warning");
     else {
       app.wrote(carried.receipt, words.whatPerson(column.heading));
@@ -55,6 +61,13 @@ export async function addPerson(app: App, name: string, facts: Facts, units: Uni
     }
   }
   return false;
+}
+
+/** The row of the sheet that says when people were measured, counted from 0; undefined where she has taken it out. */
+async function dateRow({ name, row }: Facts["tables"][number]): Promise<number | undefined> {
+  const cells = await tableCells(name);
+  const at = cells.ok ? cells.value.findIndex((line) => line.includes(DATE_LABEL)) : -1;
+  return at < 1 ? undefined : row + at;
 }
 
 /** The columns that her own table lacks to be one of ours. */
@@ -67,13 +80,19 @@ export async function addColumns(
 ): Promise<void> {
   const table = facts.tables.find(({ name }) => name === tableName);
   if (!table) return app.say(words.noTable, "warning");
-  const plan = trackerColumns(trackers[key], table, units);
-  if (plan.columns.length === 0) return app.say(words.nothingMissing(tableName));
-  const carried = await carryOut({ columns: [plan], show: table.sheet });
+  const tables = facts.tables.map(({ name }) => name);
+  const plans = columnsPlan(key, table, units, { sheets: facts.sheets, tables });
+  if (plans.length === 0) return app.say(words.nothingMissing(tableName));
+  const carried = await carryOutAll(plans);
   if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
-  const headings = plan.columns.map(({ heading }) => heading);
+  const headings = plans.flatMap(({ columns = [] }) => columns.flatMap((plan) => plan.columns));
+  const made = plans.flatMap(({ sheets = [] }) => sheets.map(({ sheet }) => sheet));
   app.wrote(carried.receipt, words.whatColumns(tableName));
-  app.say(words.columnsAdded(tableName, headings));
+  const added = words.columnsAdded(
+    tableName,
+    headings.map(({ heading }) => heading),
+  );
+  app.say(made.length > 0 ? `${added} ${words.setUp(made)}` : added);
 }
 
 /** Today's shopping list as plain values on a sheet of its own, what else is to be bought at its end. */

@@ -122,8 +122,12 @@ describe("the sheets", () => {
             expect(validation.list.join(",").length).toBeLessThanOrEqual(255);
             for (const word of validation.list) expect(word).not.toContain(",");
           }
-        // Nothing may stand in the way of a table that grows.
-        for (const block of blocks) expect(block.row + block.cells.length).toBeLessThanOrEqual(row);
+        // Nothing may stand in the way of a table that grows; within it only looks may be changed.
+        for (const block of blocks) {
+          const end = block.row + block.cells.length;
+          if (block.cells.flat().some((cell) => cell !== null)) expect(end).toBeLessThanOrEqual(row);
+          else expect(end).toBeLessThanOrEqual(row + 1 + rows.length);
+        }
       }
     }
   });
@@ -198,6 +202,14 @@ describe("measurementsSheet", () => {
     expect(bodies.value.map(({ name }) => name)).toEqual(["Ada", "Mia"]);
     expect(bodies.value[0]!.measures.get("bust")).toEqual({ value: 38, unit: "in" });
     expect(bodies.value[1]!.measures.get("height")).toEqual({ value: 42.5, unit: "in" });
+  });
+  it("keeps the day of measuring a text for each person, so that a date is none of the fractions", () => {
+    const people = ["Ada", "Mia"].map((name) => ({ name, measures: { "Measured on": "12 January 2026" } }));
+    const { blocks, tables } = measurementsSheet("in", people);
+    const [{ row, column, columns, rows }] = tables as [(typeof tables)[0]];
+    const day = rows.findIndex(([label]) => label === "Measured on");
+    expect(blocks.at(-1)).toEqual({ row: row + 1 + day, column: 4, cells: [[null, null]], format: "text" });
+    expect([column, columns[4]!.heading]).toEqual([0, "Ada"]);
   });
   it("takes another person at its right end", () => {
     expect(personColumn("  Tom  Bass ").heading).toBe("Tom Bass");

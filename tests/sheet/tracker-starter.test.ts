@@ -46,6 +46,8 @@ describe("starterWorkbook", () => {
   });
 });
 
+const uncounted = (rows: number): string =>
+  `${rows} row(s) could not be counted: see where the column is empty or an error.`;
 const isError = (cell: Shown): boolean => typeof cell === "string" && /^#[A-Z/0?!]+$/.test(cell);
 
 describe("the starter workbook on the stand-in", () => {
@@ -103,11 +105,11 @@ describe("the starter workbook on the stand-in", () => {
     expect(rows.map((row) => row["Price today"]).slice(3)).toEqual([7.5, 7.5, 8.25, 18, 3.2]);
     expect(rows.map((row) => row["Envelope"])).toEqual(["14-18", "14-18", "5-6", "42-46", "38-42", "46-54", "", ""]);
     expect(rows.at(-1)!["Size to cut"]).toBe("no chart yet");
-    // 7.50 + 7.50 + 8.25 + 18 + 3.20; the three that are owned have no price.
-    expect((await shown("Wish list", "B3:C3"))[0]).toEqual([
-      44.45,
-      "3 row(s) could not be counted: see where the column is empty or an error.",
-    ]);
+    // 7.50 + 7.50 + 8.25 + 18 + 3.20; the three that are owned have no price, and none is wanted of them.
+    expect((await shown("Wish list", "B3:C3"))[0]).toEqual([44.45, "Every row is counted."]);
+    await put("Wish list", "G10", "");
+    expect((await shown("Wish list", "B3:C3"))[0]).toEqual([36.95, uncounted(1)]);
+    await put("Wish list", "G10", 12.5);
   });
 
   it("gives the stash out as it can be reasoned by hand", async () => {
@@ -150,6 +152,68 @@ describe("the starter workbook on the stand-in", () => {
     expect(after[0]![1]).toBe("1 row(s) could not be counted: see where the column is empty or an error.");
     await put("Projects", "B8", "Wrap skirt");
     expect((await shown("Projects", "B3")).flat()[0]).toBe(before);
+  });
+
+  it("adds up only the cloth that is still to buy, and says of a length without a unit that it is in no total", async () => {
+    const rows = await tableRows("Projects");
+    const settled = ["fabric bought", "cut", "sewing", "finished", "dropped"];
+    expect(rows.filter((row) => settled.includes(String(row["Status"]))).length).toBeGreaterThan(0);
+    const open = (unit: string): number =>
+      rows
+        .filter((row) => row["Unit"] === unit && !settled.includes(String(row["Status"])))
+        .reduce((sum, row) => sum + Number(row["To buy"]), 0);
+    const totals = await shown("Projects", "B4:C5");
+    expect(totals[0]![0]).toBeCloseTo(open("yd"), 9);
+    expect(totals[1]![0]).toBeCloseTo(open("m"), 9);
+    expect(totals.map((line) => line[1])).toEqual(["Every row is counted.", "Every row is counted."]);
+
+    const before = await shown("Stash", "A1:G12");
+    const first = before.findIndex(([heading]) => heading === "Piece") + 2;
+    expect(before[2]![2]).toBe("Every row is counted.");
+    await put("Stash", `E${first}`, "");
+    const after = await shown("Stash", "A3:C4");
+    expect(after[0]![2]).toBe(uncounted(1));
+    await put("Stash", `G${first}`, "used up");
+    expect((await shown("Stash", "C3"))[0]).toEqual(["Every row is counted."]);
+    await put("Stash", `E${first}`, before[first - 1]![4]!);
+    await put("Stash", `G${first}`, before[first - 1]![6]!);
+    expect(await shown("Stash", "A1:G12")).toEqual(before);
+  });
+
+  it("cautions on a child's garment without a pattern, and is silent on an empty row only", async () => {
+    const row = (await shown("Projects", "A1:A30")).findIndex(([project]) => project === "Project") + 2;
+    const headings = (await shown("Projects", `A${row - 1}:Z${row - 1}`))[0]!;
+    const [caution, child] = [headings.indexOf("Caution"), headings.indexOf("For a child")];
+    const says = async (): Promise<string> => String((await shown("Projects", `A${row}:Z${row}`))[0]![caution]);
+    const was = (await shown("Projects", `A${row}:Z${row}`))[0]!;
+    const cells = [...["A", "B", "D"].map((letter, at) => [letter, was[[0, 1, 3][at]!]!] as const), [String.fromCharCode(65 + child), was[child]!] as const]; // prettier-ignore
+    const [project, pattern, garment, forChild] = cells.map(([letter]) => `${letter}${row}`);
+    await put("Projects", pattern!, "");
+    await put("Projects", forChild!, "");
+    await put("Projects", garment!, "toddler pyjamas");
+    expect(await says()).toMatch(/^Child's nightwear/);
+    await put("Projects", garment!, "");
+    expect(await says()).toMatch(/^Is this for a child/);
+    await put("Projects", project!, "");
+    expect(await says()).toBe("");
+    for (const [letter, value] of cells) await put("Projects", `${letter}${row}`, value);
+    expect((await shown("Projects", `A${row}:Z${row}`))[0]).toEqual(was);
+  });
+
+  it("takes a blend that is typed over the size for its larger size", async () => {
+    const row = (await shown("Projects", "A1:A30")).findIndex(([project]) => project === "Project") + 2;
+    const [{ formulas: was }] = await Excel.run(async (context) => {
+      const size = context.workbook.worksheets.getItem("Projects").getRange(`J${row}`).load("formulas");
+      await context.sync();
+      return [{ formulas: size.formulas as string[][] }] as const;
+    });
+    const before = (await tableRows("Projects"))[0]!;
+    expect([String(before["Size"]), before["Printed"]]).toEqual(["18", 2.25]);
+    await put("Projects", `J${row}`, "'12-16");
+    // The chart's figure for 16, not that of 12.
+    expect((await tableRows("Projects"))[0]!["Printed"]).toBe(2.125);
+    await put("Projects", `J${row}`, was[0]![0]!);
+    expect((await tableRows("Projects"))[0]).toEqual(before);
   });
 
   it("follows a changed measurement from the size to the shopping list", async () => {

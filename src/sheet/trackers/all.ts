@@ -1,6 +1,6 @@
 import { indexPlan, INDEX_CELL, INDEX_SHEET } from "../chart-index";
-import type { SheetPlan, WorkbookPlan } from "../plan";
-import { trackerSheet, type Tracker, type TrackerKey, type Units } from "../tracker";
+import { isFormula, type SheetPlan, type WorkbookPlan } from "../plan";
+import { trackerColumns, trackerSheet, type HerTable, type Tracker, type TrackerKey, type Units } from "../tracker";
 import { CAUTIONS_SHEET, cautionsSheet } from "./cautions";
 import { fitNotes } from "./fit-notes";
 import { garments } from "./garments";
@@ -82,6 +82,28 @@ export function trackersPlan(
   if (keys.includes("projects") && !isAmong(CAUTIONS_SHEET, there)) sheets.push(cautionsSheet());
   const [first] = wanted.filter((key) => keys.includes(key));
   return first === undefined ? [] : [...index, { sheets, show: trackerSheetName(first) }];
+}
+
+/**
+ * The columns that her own table lacks to be one of ours, and before them the sheets that their formulas look at, as far
+ * as they are missing. Empty when no column is missing.
+ *
+ * @param there the workbook's sheets and tables
+ */
+export function columnsPlan(
+  key: Exclude<TrackerKey, "shoppingList">,
+  her: HerTable & { readonly sheet: string },
+  units: Units,
+  there: { readonly sheets: readonly string[]; readonly tables: readonly string[] },
+): WorkbookPlan[] {
+  const plan = trackerColumns(trackers[key], her, units);
+  if (plan.columns.length === 0) return [];
+  const last = { columns: [plan], show: her.sheet };
+  if (!plan.columns.some(({ cell }) => cell !== null && isFormula(cell))) return [last];
+  const needed = trackersPlan(trackers[key].needs, there.sheets, units, there.tables);
+  const hasIndex = [...needed.flatMap(({ sheets = [] }) => sheets.map(({ sheet }) => sheet)), ...there.sheets];
+  const index = needsIndex(key) && !isAmong(INDEX_SHEET, hasIndex) ? [emptyIndexPlan()] : [];
+  return [...index, ...needed, last];
 }
 
 /** A tracker's sheet as it is set up, without any rows of hers. */

@@ -29,11 +29,19 @@ export const sizeFormula = unlessBlank(
     `SEW.CUTSIZE(${INDEX},${MEASURES},[@Garment],${INDEX},[@Person],[@Pattern],${SETTINGS}))`,
 );
 
-/** The sum of a column whose cells may hold errors and empty texts; `times` is a condition on the same rows. */
-export const sumOf = (column: string, times = "1"): string => `=SUM(IFERROR(${column}*${times},0))`;
+/** The sum of a column's numbers, whatever else stands in it; `times` is a condition on the same rows. */
+export const sumOf = (column: string, times = "1"): string => `=SUM(IFERROR(ISNUMBER(${column})*${column}*${times},0))`;
 
-/** How many rows are in use but have no number where one is counted, in words. */
-export function uncounted(used: string, number: string): string {
-  const count = `SUMPRODUCT((1-ISBLANK(${used}))*(1-ISNUMBER(${number})))`;
+/**
+ * How many rows are in use but are not in a total, in words. A row whose condition is an error counts among them.
+ *
+ * @param used columns of which one at least is filled in a row that is in use
+ * @param counted what is true of a row that the total has
+ * @param wanted what is true of a row that the total wants; absent: all of them
+ */
+export function uncounted(used: readonly string[], counted: string, wanted?: string): string {
+  const inUse = `(1-${used.map((column) => `ISBLANK(${column})`).join("*")})`;
+  const asked = wanted === undefined ? "" : `*IFERROR(${wanted},1)`;
+  const count = `SUMPRODUCT(${inUse}${asked}*(1-IFERROR(${counted},0)))`;
   return `=IF(${count}=0,"Every row is counted.",${count}&" row(s) could not be counted: see where the column is empty or an error.")`;
 }

@@ -1,7 +1,7 @@
 import { measuringGuide } from "../../fit/measuring-guide";
 import type { BodyUnit } from "../../chart/model";
-import type { PlannedCell, SheetPlan } from "../plan";
-import { trackerSheet, type Tracker, type TrackerColumn, type TrackerRow, type Units } from "../tracker";
+import type { CellBlock, PlannedCell, SheetPlan } from "../plan";
+import { headingRow, trackerSheet, type Tracker, type TrackerColumn, type TrackerRow, type Units } from "../tracker";
 
 /** The words over the columns that are not a person's. */
 export const MEASUREMENTS_TABLE = "Measurements";
@@ -84,7 +84,20 @@ export function measurementsSheet(
   });
   const places = measuringGuide.map(({ name, where }) => row(capital(name), where, rowUnit));
   const rows = [...places, row(DATE_LABEL, "The day she was measured; bodies change.", null)];
-  return trackerSheet({ ...measurements, columns }, units, rows);
+  const plan = trackerSheet({ ...measurements, columns }, units, rows);
+  const dates = dateCells(headingRow(measurements) + rows.length, labels.length, persons.length);
+  return { ...plan, blocks: [...plan.blocks, dates] };
 }
+
+/**
+ * Cells for the day of measuring, in the text format and otherwise as they are: a date that is typed among fractions of
+ * inches would show as 46093.
+ */
+export const dateCells = (row: number, column: number, people = 1): CellBlock => ({
+  row,
+  column,
+  cells: [Array<null>(people).fill(null)],
+  format: "text",
+});
 
 const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);

@@ -3,7 +3,7 @@ import { SETTLED } from "../../project/shop-rows";
 import { cautionSentences } from "../../words/project";
 import { quotedText } from "../names";
 import type { Tracker } from "../tracker";
-import { INDEX, indexColumn, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
+import { INDEX, indexColumn, isBlankRow, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
 
 const inIndex = (unit: string): string => `COUNTIFS(${indexColumn(1)},[@Pattern],${indexColumn(3)},"${unit}")`;
 
@@ -16,16 +16,30 @@ const unitFormula = unlessBlank(
   `IF(${inIndex("yd")}=0,IF(${inIndex("m")}=0,"","m"),IF(${inIndex("m")}=0,"yd",IF([@Width]>80,"m","yd")))`,
 );
 
-/** One line for every project that has a pattern, so that silence never reads as "safe". */
+/** A project whose cloth is still to be bought. */
+const WANTED = SETTLED.map((word) => `(Projects[Status]<>"${word}")`).join("*");
+const toBuy = (unit: string): string => sumOf("Projects[To buy]", `(Projects[Unit]="${unit}")*${WANTED}`);
+const IN_USE = ["Projects[Project]", "Projects[Pattern]"];
+/** An amount without its unit is in neither total. */
+const toBuyRemark = uncounted(
+  IN_USE,
+  'ISNUMBER(Projects[To buy])*((Projects[Unit]="yd")+(Projects[Unit]="m"))',
+  WANTED,
+);
+
+/**
+ * One line for every project that is begun, with a pattern or without one, so that silence never reads as "safe". A few
+ * words more than `cautionLine` knows are taken for a child's or for nightwear: a caution too many harms nobody.
+ */
 const cautionFormula = (() => {
   const { lineSleepwear, lineChild, lineAdult, lineAsk } = cautionSentences;
-  const says = (word: string): string => `ISNUMBER(SEARCH("${word}",[@Garment]))`;
-  const child = `OR([@[For a child]]="yes",AND([@[For a child]]="",${says("child")}))`;
+  const says = (...words: string[]): string =>
+    `OR(${words.map((word) => `ISNUMBER(SEARCH("${word}",[@Garment]))`).join(",")})`;
+  const child = `OR([@[For a child]]="yes",AND([@[For a child]]="",${says("child", "baby", "infant", "toddler")}))`;
+  const nightwear = says("night", "sleep", "yjama", "ajama", "robe", "dressing gown");
+  const notBegun = ["Project", "Pattern", "Garment", "For a child"].map((heading) => isBlankRow(heading)).join(",");
   const lines = [lineSleepwear, lineChild, lineAdult, lineAsk].map(quotedText);
-  return unlessBlank(
-    ["Pattern"],
-    `IF(${child},IF(${says("night")},${lines[0]},${lines[1]}),IF([@[For a child]]="no",${lines[2]},${lines[3]}))`,
-  );
+  return `=IF(AND(${notBegun}),"",IF(${child},IF(${nightwear},${lines[0]},${lines[1]}),IF([@[For a child]]="no",${lines[2]},${lines[3]})))`;
 })();
 
 /** What is to be made: the size, the fabric and what it costs follow from measurements, charts and prices. */
@@ -41,10 +55,10 @@ export const projects: Tracker = {
       label: "Cost if all of it is bought",
       formula: sumOf("Projects[Cost]"),
       format: "money",
-      remark: uncounted("Projects[Project]", "Projects[Cost]"),
+      remark: uncounted(IN_USE, "ISNUMBER(Projects[Cost])"),
     },
-    { label: "Yards to buy", formula: sumOf("Projects[To buy]", '(Projects[Unit]="yd")'), format: "cloth" },
-    { label: "Metres to buy", formula: sumOf("Projects[To buy]", '(Projects[Unit]="m")'), format: "cloth" },
+    { label: "Yards to buy", formula: toBuy("yd"), format: "cloth", remark: toBuyRemark },
+    { label: "Metres to buy", formula: toBuy("m"), format: "cloth", remark: toBuyRemark },
   ],
   columns: [
     { heading: "Project", format: "text", width: 24 },

@@ -2,6 +2,14 @@ import { USED_UP } from "../../project/shop-rows";
 import type { Tracker } from "../tracker";
 import { sumOf, uncounted } from "./formulas";
 
+const THERE = `(Stash[Status]<>"${USED_UP}")`;
+/** A length whose unit is missing is in neither total. */
+const remark = uncounted(
+  ["Stash[Piece]", "Stash[Fabric]", "Stash[Length]"],
+  'ISNUMBER(Stash[Length])*((Stash[Unit]="yd")+(Stash[Unit]="m"))',
+  THERE,
+);
+
 /** Fabric at home, a piece a row: two pieces of one cloth are two rows, because pieces are never added together. */
 export const stash: Tracker = {
   key: "stash",
@@ -13,13 +21,13 @@ export const stash: Tracker = {
   totals: [
     {
       label: "Yards",
-      formula: sumOf("Stash[Length]", `(Stash[Unit]="yd")*(Stash[Status]<>"${USED_UP}")`),
+      formula: sumOf("Stash[Length]", `(Stash[Unit]="yd")*${THERE}`),
       format: "cloth",
-      remark: uncounted("Stash[Piece]", "Stash[Length]"),
+      remark,
     },
     {
       label: "Metres",
-      formula: sumOf("Stash[Length]", `(Stash[Unit]="m")*(Stash[Status]<>"${USED_UP}")`),
+      formula: sumOf("Stash[Length]", `(Stash[Unit]="m")*${THERE}`),
       format: "cloth",
     },
   ],

@@ -4,6 +4,7 @@ import { titleBlocks, type Tracker } from "../tracker";
 import { NO_CHART, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
 
 const OWNED = "yes";
+const NOT_OWNED = `(WishList[Owned]<>"${OWNED}")`;
 
 /** Patterns to collect for later, and what each would cost today. */
 export const wishList: Tracker = {
@@ -14,9 +15,9 @@ export const wishList: Tracker = {
   totals: [
     {
       label: "Not owned yet, at today's prices",
-      formula: sumOf("WishList[Price today]", `(WishList[Owned]<>"${OWNED}")`),
+      formula: sumOf("WishList[Price today]", NOT_OWNED),
       format: "money",
-      remark: uncounted("WishList[Pattern]", "WishList[Price today]"),
+      remark: uncounted(["WishList[Pattern]", "WishList[Price]"], "ISNUMBER(WishList[Price today])", NOT_OWNED),
     },
   ],
   columns: [
