@@ -82,6 +82,85 @@ describe("addColumns", () => {
   }, 60_000);
 });
 
+describe("addColumns, whose formulas look at other sheets", () => {
+  const hers = (address: string, cells: unknown[][]) =>
+    Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Sheet1");
+      sheet.getRange(address).values = cells;
+      sheet.tables.add(address, true).name = "MyPatterns";
+      await context.sync();
+    });
+  it("brings those sheets, works, and is taken back as one", async () => {
+    await hers("B2:D3", [
+      ["Pattern", "Price", "percent off"],
+      ["Camp shirt", 20, 0.4],
+    ]);
+    await addColumns(app, "MyPatterns", "wishList", await facts(), "in");
+    expect((await facts()).sheets).toEqual(expect.arrayContaining(["Pattern index", "Measurements", "Settings"]));
+    expect(said.at(-1)).toMatch(/^Added to "MyPatterns": Maker, .*Set up: .*Measurements/);
+    const table = (await facts()).tables.find(({ name }) => name === "MyPatterns")!;
+    const row = (await shown("Sheet1", "B3:Z3"))[0]!;
+    // 20 less 40 %.
+    expect(row[table.headings.indexOf("Price today")]).toBe(12);
+    expect(row.filter((cell) => String(cell).startsWith("#"))).toEqual([]);
+    expect(written).toHaveLength(1);
+    expect(await takeBack(written[0]!)).toEqual({ ok: true });
+    expect((await facts()).sheets).toEqual(["Sheet1"]);
+    expect((await shown("Sheet1", "A1:F4"))[2]).toEqual(["", "Camp shirt", 20, 0.4, "", ""]);
+  }, 60_000);
+  it("says so when the sheet has no room to the right, and writes nothing", async () => {
+    await hers("XFC1:XFD2", [
+      ["Piece", "Length"],
+      ["Blue linen", 3],
+    ]);
+    await addColumns(app, "MyPatterns", "stash", await facts(), "in");
+    expect(said.at(-1)).toContain('"Sheet1" is full');
+    expect((await facts()).tables[0]!.headings).toEqual(["Piece", "Length"]);
+    expect(written).toEqual([]);
+  }, 60_000);
+  it("says so when the table has gone meanwhile, and when a sheet of that name stands in the way", async () => {
+    await hers("A1:A2", [["Pattern"], ["Camp shirt"]]);
+    const before = await facts();
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.add("Measurements").getRange("A1").values = [["mine"]];
+      await context.sync();
+    });
+    await addColumns(app, "MyPatterns", "wishList", await facts(), "in");
+    expect(said.at(-1)).toContain('There is a sheet called "Measurements" already');
+    expect(await shown("Measurements", "A1")).toEqual([["mine"]]);
+    expect((await facts()).sheets).toEqual(["Sheet1", "Measurements"]);
+    await Excel.run(async (context) => {
+      context.workbook.tables.getItem("MyPatterns").delete();
+      await context.sync();
+    });
+    await addColumns(app, "MyPatterns", "stash", before, "in");
+    expect(said.at(-1)).toContain('The table "MyPatterns" is no longer in this workbook');
+  }, 60_000);
+});
+
+describe("addPerson, the day of measuring", () => {
+  it("is a text for the new person as for the first, and is taken back with the column", async () => {
+    await setUp(app, ["measurements"], await facts(), "in");
+    const table = (await facts()).tables.find(({ name }) => name === "Measurements")!;
+    const labels = await shown("Measurements", table.address.replace(/:[A-Z]+/, ":A"));
+    const row = table.row + labels.findIndex(([label]) => label === "Measured on");
+    const formats = (): Promise<string[]> =>
+      Excel.run(async (context) => {
+        const range = context.workbook.worksheets.getItem("Measurements").getRangeByIndexes(row - 1, 4, 2, 2);
+        range.load("numberFormat");
+        await context.sync();
+        return (range.numberFormat as string[][]).flat();
+      });
+    const before = await formats();
+    expect(before).toEqual(["# ?/??", "General", "@", "General"]);
+    expect(await addPerson(app, "Ada", await facts(), "in")).toBe(true);
+    expect(await formats()).toEqual(["# ?/??", "# ?/??", "@", "@"]);
+    expect(await takeBack(written.at(-1)!)).toEqual({ ok: true });
+    expect(await formats()).toEqual(before);
+    expect((await facts()).tables.find(({ name }) => name === "Measurements")!.headings).toEqual(table.headings);
+  }, 60_000);
+});
+
 describe("keep and comeBack", () => {
   it("turn our formulas into values and back, a spill included, and leave others alone", async () => {
     await write("Sheet1", "A1:A5", [
@@ -147,5 +226,24 @@ describe("shopCopy", () => {
     await shopCopy(app, await facts(), "in", today);
     const { sheets } = await facts();
     expect(sheets.filter((sheet) => sheet.startsWith("Shop copy 14 March 2026"))).toHaveLength(2);
+    const layout = await Excel.run(async (context) => {
+      const copy = context.workbook.worksheets.getItem("Shop copy 14 March 2026").pageLayout;
+      copy.load("orientation,zoom,paperSize");
+      const other = context.workbook.worksheets.getItem("Sheet1").pageLayout.load("paperSize");
+      await context.sync();
+      return [copy.orientation, copy.zoom, copy.paperSize === other.paperSize];
+    });
+    // One page wide on whatever paper there is: none is chosen.
+    expect(layout).toEqual(["Portrait", expect.objectContaining({ horizontalFitToPages: 1 }), true]);
+  }, 60_000);
+  it("says so when a column it needs has another heading", async () => {
+    await setUp(app, ["projects"], await facts(), "in");
+    await Excel.run(async (context) => {
+      context.workbook.tables.getItem("Projects").columns.getItem("Needed").getHeaderRowRange().values = [["Wants"]];
+      await context.sync();
+    });
+    await shopCopy(app, await facts(), "in", new Date(2026, 2, 14));
+    expect(said.at(-1)).toMatch(/has no column Needed/);
+    expect((await facts()).sheets.some((sheet) => sheet.startsWith("Shop copy"))).toBe(false);
   }, 60_000);
 });
