@@ -4,7 +4,9 @@ import { fingerprint, type CellValue } from "./cells";
 import { inTurn } from "./in-turn";
 import { refusalOf } from "./refusal";
 import {
+  columnBodies,
   keepText,
+  printOf,
   removeUnconfirmed,
   undo,
   type CellsChanged,
@@ -131,7 +133,7 @@ async function addColumns(context: Excel.RequestContext, added: Before["columns"
   const sheet = context.workbook.worksheets.getItem(added.sheet);
   const rows = area.rows - 1;
   const headings: string[] = [];
-  done.columns.push({ table: plan.table, headings });
+  done.columns.push({ table: plan.table, headings, print: "" });
   for (const [index, column] of plan.columns.entries()) {
     const at = area.column + area.columns + index;
     const blank = Array.from({ length: rows }, () => [""]);
@@ -158,7 +160,11 @@ async function takePrints(context: Excel.RequestContext, done: Done): Promise<vo
   const changed = done.cells.map(({ sheet, row, column, formulas }) =>
     worksheets.getItem(sheet).getRangeByIndexes(row, column, formulas.length, formulas[0]!.length).load("formulas"),
   );
+  const columns = done.columns.map(({ table, headings }) => columnBodies(context, table, headings));
   await context.sync();
+  done.columns.forEach((added, index) => {
+    done.columns[index] = { ...added, print: printOf(columns[index]!) };
+  });
   done.sheets.forEach((sheet, index) => {
     done.sheets[index] = { ...sheet, print: fingerprint(made[index]!.formulas as CellValue[][]) };
   });

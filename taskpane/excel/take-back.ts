@@ -23,6 +23,8 @@ export interface CellsChanged {
 export interface ColumnsAdded {
   readonly table: string;
   readonly headings: readonly string[];
+  /** Tells whether she has typed into them since. */
+  readonly print: string;
 }
 /** `before` is null for a name that was new. */
 export interface NamePointed {
@@ -76,7 +78,15 @@ async function checkUnchanged(context: Excel.RequestContext, receipt: Receipt): 
   const now = cells
     .filter(({ sheet }) => !sheet.isNullObject)
     .map(({ changed, sheet }) => ({ changed, range: rangeOf(sheet, changed).load("formulas"), sheet }));
+  const columns = receipt.columns.map(({ table, headings, print }) => ({
+    table,
+    print,
+    bodies: columnBodies(context, table, headings),
+  }));
   await context.sync();
+  for (const { table, print, bodies } of columns)
+    if (bodies.every(({ isNullObject }) => !isNullObject) && printOf(bodies) !== print)
+      throw refused("changedSince", { sheet: table });
   for (const { made, range, sheet } of used)
     if (fingerprint(range.formulas as CellValue[][]) !== made.print)
       throw refused("changedSince", { sheet: sheet.name });
@@ -84,6 +94,19 @@ async function checkUnchanged(context: Excel.RequestContext, receipt: Receipt): 
     if (fingerprint(range.formulas as CellValue[][]) !== changed.after)
       throw refused("changedSince", { sheet: sheet.name });
 }
+
+/** What stands under some headings of a table; null objects where she has taken the table or a column away herself. */
+export function columnBodies(
+  context: Excel.RequestContext,
+  table: string,
+  headings: readonly string[],
+): readonly Excel.Range[] {
+  const { columns } = context.workbook.tables.getItemOrNullObject(table);
+  return headings.map((heading) => columns.getItemOrNullObject(heading).getDataBodyRange().load("formulas"));
+}
+
+export const printOf = (bodies: readonly Excel.Range[]): string =>
+  fingerprint(bodies.flatMap(({ formulas }) => formulas as CellValue[][]));
 
 /**
  * The steps of a write in reverse, each by itself: what one of them can't put back does not keep the others from it.

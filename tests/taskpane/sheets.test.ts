@@ -58,6 +58,15 @@ describe("addPerson", () => {
     const table = (await facts()).tables.find(({ name }) => name === "Measurements")!;
     expect(table.headings.at(-1)).toBe("Ada B");
     expect(await addPerson(app, "ada b", await facts(), "in")).toBe(false);
+    const [receipt] = written.slice(-1);
+    const at = "EFGH"[table.headings.length - 5]!;
+    await write("Measurements", `${at}${table.row + 2}`, [[38]]);
+    // What she has typed since is not lost without a question.
+    expect(await takeBack(receipt!)).toMatchObject({ ok: false, refusal: { code: "changedSince" } });
+    expect((await shown("Measurements", `${at}${table.row + 2}`))[0]).toEqual([38]);
+    expect(await takeBack(receipt!, { evenIfChanged: true })).toEqual({ ok: true });
+    expect((await facts()).tables.find(({ name }) => name === "Measurements")!.headings).not.toContain("Ada B");
+    expect(await takeBack(receipt!)).toEqual({ ok: true });
     expect(await addPerson(app, "  ", await facts(), "in")).toBe(false);
   }, 60_000);
 });
