@@ -1,10 +1,11 @@
 /** Values kept in a workbook that is worked on meanwhile, and the formulas' way back. */
 import { afterAll, beforeEach, describe, expect, it } from "vitest";
 import type { App } from "../../taskpane/app";
+import { isOurFormula, starterWorkbook } from "../../src/index";
 import { takeBack, type Receipt } from "../../taskpane/excel";
 import { comeBack, keep } from "../../taskpane/sheets/keep";
 import type { OpenBook } from "../practice/office";
-import { shown, trackerBook } from "../sheet/tracker-book";
+import { carryOutAll, shown, trackerBook } from "../sheet/tracker-book";
 
 const said: string[] = [];
 const written: Receipt[] = [];
@@ -113,4 +114,37 @@ describe("keep, twice", () => {
     expect(await comeBack(app)).toEqual([]);
     expect(await formulas("D4:E6")).toEqual(Array<string[]>(3).fill([EASE, WORDS]).flat());
   }, 60_000);
+});
+
+describe("keep, on a whole year's workbook", () => {
+  it("leaves no formula of ours, and every one comes back where it was", async () => {
+    books.push(await trackerBook());
+    await carryOutAll(starterWorkbook());
+    const all = (): Promise<Record<string, unknown[][]>> =>
+      Excel.run(async (context) => {
+        const sheets = context.workbook.worksheets.load("items/name");
+        await context.sync();
+        const used = sheets.items.map(
+          (sheet) => [sheet.name, sheet.getUsedRange(true).load("formulas,values")] as const,
+        );
+        await context.sync();
+        return Object.fromEntries(used.map(([name, { formulas, values }]) => [name, [...formulas, ...values]]));
+      });
+    const before = await all();
+    const ours = (cells: Record<string, unknown[][]>) =>
+      Object.values(cells)
+        .flat(2)
+        .filter((cell) => isOurFormula(String(cell))).length;
+    expect(ours(before)).toBeGreaterThan(60);
+    await keep(app);
+    const kept = await all();
+    expect(ours(kept)).toBe(0);
+    for (const [sheet, cells] of Object.entries(before))
+      expect(kept[sheet]!.slice(cells.length / 2), sheet).toEqual(cells.slice(cells.length / 2));
+    await keep(app);
+    expect(said.at(-1)).toContain("no formula of ours");
+    expect(await comeBack(app)).toEqual([]);
+    expect(said.at(-1)).toBe("The formulas are back.");
+    expect(await all()).toEqual(before);
+  }, 180_000);
 });
