@@ -109,7 +109,7 @@ export function offGrade(figures: readonly Figure[], least: number): number[] {
       const [low, high] = [Math.min(...outer), Math.max(...outer)];
       const isAcross = (before > high + 1e-9 && after < low - 1e-9) || (before < low - 1e-9 && after > high + 1e-9);
       const isEven = high - low <= Math.max(0.5 * high, least);
-      return outer.length > 0 && isAcross && isEven && Math.abs(before - after) / 2 >= least;
+      return isAcross && isEven && Math.abs(before - after) / 2 >= least;
     });
   // A slip shows at its neighbours too: the largest one is the slip.
   const slip = (index: number): number => Math.abs((steps[index - 1] ?? 0) - (steps[index] ?? 0));
