@@ -85,7 +85,7 @@ function letterWidth(pieces: readonly PdfPiece[]): number {
 /** Pieces gathered into lines, top line first, in each from left to right. */
 function linesOf(pieces: readonly PdfPiece[], tolerance: number): Line[] {
   const lines: Line[] = [];
-  for (const piece of [...pieces].sort((a, b) => b.y - a.y || a.x - b.x)) {
+  for (const piece of [...pieces].sort((a, b) => b.y - a.y)) {
     const last = lines.at(-1);
     if (last && last.y - piece.y <= tolerance) last.pieces.push(piece);
     else lines.push({ y: piece.y, pieces: [piece] });
