@@ -180,6 +180,20 @@ describe("the starter workbook on the stand-in", () => {
     expect(await shown("Stash", "A1:G12")).toEqual(before);
   });
 
+  it("has no cost at all when the list itself has an error, and says so", async () => {
+    const heading = (await shown("Projects", "A1:A30")).findIndex(([project]) => project === "Project") + 1;
+    const column = (await shown("Projects", `A${heading}:Z${heading}`))[0]!.indexOf("Needed");
+    const address = `${String.fromCharCode(65 + column)}${heading}`;
+    const before = await shown("Shopping list", "A3:B7");
+    await put("Projects", address, "Wants");
+    const [[, cost], [, counted]] = (await shown("Shopping list", "A3:B4")) as [Shown[], Shown[]];
+    expect(isError((await shown("Shopping list", "A7"))[0]![0]!)).toBe(true);
+    expect(isError(cost!)).toBe(true);
+    expect(counted).toMatch(/^Nothing is counted/);
+    await put("Projects", address, "Needed");
+    expect(await shown("Shopping list", "A3:B7")).toEqual(before);
+  });
+
   it("cautions on a child's garment without a pattern, and is silent on an empty row only", async () => {
     const row = (await shown("Projects", "A1:A30")).findIndex(([project]) => project === "Project") + 2;
     const headings = (await shown("Projects", `A${row - 1}:Z${row - 1}`))[0]!;

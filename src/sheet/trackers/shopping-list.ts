@@ -26,12 +26,14 @@ export const shoppingList: Pick<Tracker, "key" | "sheet" | "needs"> = {
  */
 export function shoppingListSheet(units: Units, rows = 12): SheetPlan {
   const cloth: CellFormat = units === "in" ? "fraction" : "thousandths";
-  const money = `=SUM(IFERROR(${column("F")}*1,0))`;
+  // Where the list itself is an error there is nothing to add up: no cost then, and not a cost of 0.
+  const whole = `LEFT(A${FIRST},0)`;
+  const money = `=IF(${whole}="",SUM(IFERROR(${column("F")}*1,0)))`;
   const uncounted = `SUMPRODUCT(${isRow}*(1-ISNUMBER(${column("E")})))`;
   const unpriced = `SUMPRODUCT(${isRow}*ISNUMBER(${column("E")})*(1-ISNUMBER(${column("F")})))`;
   const remark =
-    `=IF(${uncounted}=0,"Every row is counted",${uncounted}&" row(s) could not be counted: they stand last")` +
-    `&IF(${unpriced}=0,".","; "&${unpriced}&" row(s) have no price.")`;
+    `=IFERROR(${whole}&IF(${uncounted}=0,"Every row is counted",${uncounted}&" row(s) could not be counted: they stand last")` +
+    `&IF(${unpriced}=0,".","; "&${unpriced}&" row(s) have no price."),"Nothing is counted: the list below has an error, point at it to see why.")`;
   const total = (row: number, label: string) =>
     ({ row, column: 0, cells: [[label]], format: "text", style: "total" }) as const;
   const formats: readonly CellFormat[] = ["general", "general", cloth, "general", cloth, "money", "general"];
