@@ -109,7 +109,6 @@ export function readWordCell(cell: Cell, wanted: string): Result<string> {
 export function readFlagCell(cell: Cell, ifBlank: boolean): Result<boolean> {
   if (isBlank(cell)) return answer(ifBlank);
   if (isErrorCell(cell)) return errorCellProblem(cell);
-  if (typeof cell === "boolean") return answer(cell);
   const word = String(cell).trim().toLowerCase();
   if (["true", "yes", "y", "1"].includes(word)) return answer(true);
   if (["false", "no", "n", "0"].includes(word)) return answer(false);

@@ -67,7 +67,7 @@ function pageText(pieces: readonly PdfPiece[]): string {
   );
   if (seen.length === 0) return "";
   const letter = letterWidth(seen);
-  const left = Math.min(...seen.map((piece) => piece.x));
+  const left = seen.reduce((least, { x }) => Math.min(least, x), Number.POSITIVE_INFINITY);
   return linesOf(seen, letter * 2 * SAME_LINE)
     .map((line) => lineText(line, letter, left))
     .join("\n");

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { TOLERANCE } from "../../src/length/round-up";
 import {
   cellText,
   isBlank,
@@ -12,7 +13,15 @@ import {
   readUnitCell,
   readWordCell,
 } from "../../src/chart/cell";
-import { labelKey, readSizeCell, sameLabel, sizeCell, sizeIndex, sizesText } from "../../src/chart/size-label";
+import {
+  columnOfSize,
+  labelKey,
+  readSizeCell,
+  sameLabel,
+  sizeCell,
+  sizeIndex,
+  sizesText,
+} from "../../src/chart/size-label";
 
 const code = (result: { ok: boolean; problem?: { code: string } }) => (result.ok ? "read" : result.problem?.code);
 const error = { error: "#DIV/0!" };
@@ -158,4 +167,55 @@ describe("sizesText", () => {
     expect(sizesText(["S", "M"])).toBe("S, M");
     expect(sizesText(["8", "10", "12", "14"])).toBe("8 to 14");
   });
+});
+
+const refusal = (code: string, details: object) => ({ ok: false, problem: { code, details } });
+const read = (value: unknown) => ({ ok: true, value });
+
+// What each refusal names: the cell as it is shown, and what was wanted in the caller's own words.
+describe("a refused cell", () => {
+  const wanted = "a length";
+  test.each([
+    ["a blank", readSignedLengthCell("", wanted), "blank", { wanted }],
+    ["TRUE", readSignedLengthCell(true, wanted), "notANumber", { text: "true", wanted }],
+    ["a number far below zero", readSignedLengthCell(-20_001, wanted), "notANumber", { text: "-20001", wanted }],
+    ["a date", readSignedLengthCell(46_174, wanted), "excelDate", { text: "46174" }],
+    ["a length below zero", readLengthCell("-1 cm", wanted), "negative", { text: "-1 cm", what: "A length" }],
+    ["a written nought", readMeasureCell("0 cm", wanted), "notAboveZero", { text: "0 cm", what: "A length" }],
+    ["a number in words", readNumberCell("eight", wanted), "notANumber", { text: "eight", wanted }],
+    ["a number with a unit", readNumberCell("8 in", wanted), "notANumber", { text: "8 in", wanted }],
+    ["two percentages", readShareCell("5%5%", wanted), "notANumber", { text: "5%5%", wanted }],
+    ["a blank word", readWordCell(null, "a name"), "blank", { wanted: "a name" }],
+    ["an error for a word", readWordCell(error, "a name"), "errorCell", { error: "#DIV/0!" }],
+    ["an error for TRUE", readFlagCell(error, false), "errorCell", { error: "#DIV/0!" }],
+    ["a word that is neither", readFlagCell(" maybe", true), "notTrueOrFalse", { text: "maybe" }],
+    ["an error for a unit", readUnitCell(error), "errorCell", { error: "#DIV/0!" }],
+    ["a unit that isn't known", readUnitCell("ell"), "unknownUnit", { text: "ell", known: "in, cm, yd or m" }],
+    ["a blank size", readSizeCell(null, ["8"]), "blank", { wanted: "a size" }],
+    ["a size of spaces", readSizeCell(" ", ["8"]), "blank", { wanted: "a size" }],
+    ["a nought that is no size", readSizeCell(0, ["8"]), "blank", { wanted: "a size" }],
+    ["an error for a size", readSizeCell(error, ["8"]), "errorCell", { error: "#DIV/0!" }],
+    ["a date for a size", readSizeCell(20_001, ["8"]), "excelDate", { text: "20001" }],
+    ["a size that isn't there", columnOfSize(["8", "10"], "12"), "sizeNotOnChart", { size: "12", known: "8, 10" }],
+  ])("is named: %s", (_, result, code, details) => expect(result).toEqual(refusal(code, details)));
+});
+
+describe("a cell at the edge", () => {
+  test.each([
+    ["the number furthest below zero", readSignedLengthCell(-20_000, "a length"), { value: -20_000, unit: null }],
+    ["as little as the tolerance", readSignedLengthCell(TOLERANCE, "a length"), { value: 0, unit: null }],
+    ["a percentage with spaces around", readShareCell(" 5% ", "a share"), 0.05],
+    ["yes with spaces around", readFlagCell(" Yes ", false), true],
+    ["y", readFlagCell("Y", false), true],
+    ["the text true", readFlagCell("true", false), true],
+    ["FALSE", readFlagCell(false, true), false],
+    ["n", readFlagCell("n", true), false],
+    ["no", readFlagCell("no", true), false],
+    ["the text false", readFlagCell("FALSE", true), false],
+    ["the text 0", readFlagCell("0", true), false],
+    ["the largest number for a size", readSizeCell(20_000, []), "20000"],
+    ["a size as text, however large", readSizeCell("46174", []), "46174"],
+    ["the first size", columnOfSize(["8", "10"], "8"), 0],
+    ["a size in another case", columnOfSize(["8", "18W"], "18 w"), 1],
+  ])("is read: %s", (_, result, value) => expect(result).toEqual(read(value)));
 });

@@ -91,3 +91,58 @@ describe("readPlace at a word that two languages share", () => {
     ["Largura dos ombros", "shoulder"],
   ])("reads %s as %s", (label, place) => expect(readPlace(label, "body")).toBe(place));
 });
+
+// Labels as envelopes and magazines print them. Common practice, no source.
+describe("readPlace on a body", () => {
+  it.each([
+    // The first label of a line of the vocabulary, and single letters.
+    ["Breast", "bust"], ["B", "bust"], ["B:", "bust"], ["W", "waist"],
+    // What the garment fits.
+    ["To fit bust", "bust"], ["  to fit chest", "chest"], ["Fits waist", "waist"], ["Fit hip", "hip"],
+    // Two languages, or one place twice.
+    ["Yoke (Hip)", "hip"], ["Oberweite (bust)", "bust"], ["Yoke – Hip", "hip"], ["Yoke - Hip", "hip"],
+    ["oberweite bust", "bust"], ["upper bust haut poitrine", "highBust"], ["Bust [see note]", "bust"],
+    ["Back(CB)length", "backWaistLength"],
+    // Unisex garments: the first of the two.
+    ["Bust/Chest", "bust"], ["Chest/Bust", "chest"],
+    // How and whence the tape is held.
+    ["Waist measured at navel", "waist"], ["Upper bust under arms", "highBust"], ["Hip 20 cm below", "hip"],
+    ["Sleeve from shoulder", "sleeveLength"], ["Back waist length from neck", "backWaistLength"],
+    ["Back", "backWaistLength"],
+  ])("of %j is %s", (label, place) => expect(readPlace(label, "body")).toBe(place)); // prettier-ignore
+
+  it.each([
+    "Waist (hip)", "Yoke (hip 9)", "Hip v2", "Sleeve pocket", "Hip pocket", "Bust fit line", "(B)", "-B-", "Hip/Bust",
+    "()", "[]", "/", "-", " ", "of the", `${"x".repeat(199)} / Bust`,
+  ])("is null for %j", (label) => expect(readPlace(label, "body")).toBeNull()); // prettier-ignore
+
+  it("tells back lengths and letters apart by the kind of chart", () => {
+    const kinds = ["body", "finished", null] as const;
+    const places = (label: string) => kinds.map((kind) => readPlace(label, kind));
+    expect(places("Back")).toEqual(["backWaistLength", "backLength", null]);
+    expect(places("Back length")).toEqual(["backWaistLength", "backLength", "backLength"]);
+    expect(places("Rückenlänge")).toEqual(["backWaistLength", "backLength", "backWaistLength"]);
+    expect(places("B")).toEqual(["bust", null, "bust"]);
+    expect(places("Bust")).toEqual(["bust", "bust", "bust"]);
+  });
+});
+
+describe("a word outside the vocabulary", () => {
+  it("is no place of its own, and keeps its capitals", () => {
+    for (const label of ["waistline", "Waist", "hips"]) expect(placeSpan(label)).toBeNull();
+    for (const label of ["My backWaist", "backWaist 2", "Bust", "upper chest"]) expect(placeName(label)).toBe(label);
+    expect(placeName("waistToHip")).toBe("waist to hip");
+  });
+  it("doesn't hide a word for bust or chest beside it", () => {
+    for (const label of ["Oberweite / Brust", "Yoke (Brust)", "Poitrine, tour de", "pecho"])
+      expect(isBustOrChest(label)).toBe(true);
+    for (const label of ["Hüfte / Taille", "Brust tief", ""]) expect(isBustOrChest(label)).toBe(false);
+  });
+});
+
+describe("placeSpan in centimetres", () => {
+  // 1 in = 2.54 cm exactly; 14 in = 35.56 cm, 62 in = 157.48 cm: outward to whole centimetres.
+  it("is the span in inches, outward to whole centimetres", () => {
+    expect(placeSpan("waist")).toEqual({ in: [14, 62], cm: [35, 158] });
+  });
+});

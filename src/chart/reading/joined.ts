@@ -87,9 +87,11 @@ export function onePerLine(rows: readonly Row[]): readonly Row[] {
     const end = runEnd(rows, at);
     const run = rows.slice(at, end).filter((row) => !isBlankRow(row));
     const figures = run.filter((row) => readFigure(row.text).kind === "figure" || isSizeLabel(row.text)).length;
-    if (run.length >= 6 && figures * 2 >= run.length) result.push(...regrouped(run));
-    else result.push(...rows.slice(at, Math.max(end, at + 1)));
-    at = Math.max(end, at + 1);
+    const next = Math.max(end, at + 1);
+    const isColumn = run.length >= 6 && figures * 2 >= run.length;
+    // One by one: a run may be as long as the longest paste, more than one call takes.
+    for (const row of isColumn ? regrouped(run) : rows.slice(at, next)) result.push(row);
+    at = next;
   }
   return result;
 }
