@@ -30,6 +30,7 @@ export const widthUnitOf = (width: number): BodyUnit => (width <= WIDEST_INCHES 
 
 /**
  * A fabric width as people write it: 45, "45 in", "115 cm", and "44/45" or "58/60", which are read as the second figure.
+ * A pair that falls ("60/58") is refused.
  *
  * @example readWidthCell('44/45"') //=> { ok: true, value: { value: 45, unit: "in" } }
  */
@@ -41,7 +42,9 @@ export function readWidthCell(cell: Cell): Result<ClothWidth> {
     return cell > 0 ? answer({ value: cell, unit: null }) : refuse("badClothWidth", { text: cellText(cell) });
   }
   const pair = /^(\d{2,3})(?: in| cm|"| ")? ?[/-] ?(\d{2,3})(?![\d/])(.*)$/.exec(plainText(cellText(cell)));
-  const text = pair && Number(pair[1]) < Number(pair[2]) ? `${pair[2]}${pair[3]}` : cellText(cell);
+  // "60/58" is no fraction of an inch, and which of the two the cloth has is for a person to say.
+  if (pair && Number(pair[1]) > Number(pair[2])) return refuse("badClothWidth", { text: cellText(cell) });
+  const text = pair ? `${pair[2]}${pair[3]}` : cellText(cell);
   const read = readLength(text);
   if (!read.ok || read.value.value <= 0) return refuse("badClothWidth", { text: cellText(cell) });
   const { value, unit } = read.value;
