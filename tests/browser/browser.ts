@@ -57,7 +57,7 @@ export async function startBrowser(): Promise<OpenBrowser> {
 }
 
 interface Practice {
-  book: { Worksheets: { GetItem(name: string): Sheet } };
+  book: { Worksheets: { GetItem(name: string): Sheet }; calculation: { settled(): Promise<void> } };
 }
 interface Sheet {
   Activate(): void;
@@ -90,6 +90,8 @@ async function openPage(browser: Browser, url: string, query: string): Promise<O
     outside,
     problems,
     async type(sheet, cell, text) {
+      // Answers that are still on their way would close the editor in the middle of a word.
+      await page.evaluate(() => practice.book.calculation.settled());
       // A click into the grid brings the keyboard back from the pane; only then does a selection stay.
       await page.evaluate((name) => practice.book.Worksheets.GetItem(name).Activate(), sheet);
       await page.mouse.click(600, 500);
@@ -109,7 +111,7 @@ async function openPage(browser: Browser, url: string, query: string): Promise<O
         ([name, of, target]) =>
           practice.book.Worksheets.GetItem(name as string).GetRange(of as string).Values[0]![0] === target,
         [sheet, cell, wanted] as const,
-        { timeout: 20_000, polling: 20 },
+        { timeout: 30_000, polling: 20 },
       );
       return Date.now() - start;
     },

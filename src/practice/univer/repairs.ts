@@ -9,6 +9,7 @@ export function repair(handles: UniverHandles): void {
   repairSort(handles);
   repairTableNames(handles.engine);
   forgetFormulas(handles);
+  passOverRemoved(handles);
 }
 
 const repaired = new WeakSet<object>();
@@ -167,4 +168,24 @@ function forgetFormulas({ univer, api, engine }: UniverHandles): void {
   api.onCommandExecuted(({ id, params }: Readonly<{ id: string; params?: object }>) => {
     if (POINTED.has(id)) forget((params as { unitId: string }).unitId);
   });
+}
+
+interface Generator {
+  readonly _dependencyTreeCache: ReadonlyMap<number, unknown>;
+  readonly _dependencyManagerService: { searchDependency(range: unknown, except?: unknown): Set<number> };
+}
+
+/**
+ * A formula that was taken away stays in the index of who reads which cells. Univer skips it, and complains of it in the
+ * console each time.
+ */
+function passOverRemoved({ univer, engine }: UniverHandles): void {
+  const generator = univer.__getInjector().get(engine.IFormulaDependencyGenerator) as unknown as Generator;
+  const { _dependencyManagerService: manager } = generator;
+  const search = manager.searchDependency.bind(manager);
+  manager.searchDependency = (range, except) => {
+    const found = search(range, except);
+    for (const id of found) if (!generator._dependencyTreeCache.has(id)) found.delete(id);
+    return found;
+  };
 }
