@@ -236,3 +236,35 @@ describe("readMeasureArgument", () => {
     });
   });
 });
+
+describe("readBodyCells where more stands in the range", () => {
+  const refusal = (code: string, details: object) => ({ ok: false, problem: { code, details } });
+  const error = { error: "#N/A" };
+  test.each<[string, Cells, unknown]>([
+    ["units before the labels", [["in", "Bust", 34], ["cm", "Hip", 100]], [[null, { bust: inches(34), hip: { value: 100, unit: "cm" } }]]],
+    ["a heading for them", [["Unit", "Measurement", "Ada"], ["in", "Bust", 34], ["in", "Hip", 40]], [["Ada", { bust: inches(34), hip: inches(40) }]]],
+    ["a row without its unit", [["Bust", "in", 34], ["Hip", null, 40], ["Knee", "in", 14]], [[null, { bust: inches(34), hip: bare(40), knee: inches(14) }]]],
+    ["a note under the names", [["Measurement", "Ada"], ["Taken in spring", null], ["Bust", 34], ["Hip", 40]], [["Ada", { bust: bare(34), hip: bare(40) }]]],
+    ["a figure without a label", [["Bust", 34], [null, 99], ["Hip", 40]], [[null, { bust: bare(34), hip: bare(40) }]]],
+    ["a dash with spaces", [["Bust", 34], ["Waist", " – "], ["Hip", 40]], [[null, { bust: bare(34), hip: bare(40) }]]],
+    ["labels alone", [["Bust"]], []],
+  ])("reads %s", (_, cells, people) => expect(read(cells)).toEqual(people)); // prettier-ignore
+  test("doesn't take a figure and a word for one place twice as the figure", () => {
+    const twice = { fault: { code: "placeTwice", details: { place: "bust" } } };
+    expect(read([["Bust", 34], ["Bust", "wide"], ["Hip", 40]])).toEqual([[null, { bust: twice, hip: bare(40) }]]);
+    expect(read([["Bust", "wide"], ["Bust", "loose"], ["Hip", 40]])).toEqual([[null, { bust: twice, hip: bare(40) }]]);
+  }); // prettier-ignore
+  test.each<[string, Cells, string, object]>([
+    ["nothing", [], "emptyChart", { wanted: "measurements" }],
+    ["an error alone", [[error]], "errorCell", { error: "#N/A" }],
+    ["a word alone", [["Shoes"]], "noBody", { found: "Shoes" }],
+    ["an error above a word", [[error], ["Shoes"]], "noBody", { found: "#N/A" }],
+    ["an error beside a word", [[error, "Shoes"]], "noBody", { found: "#N/A" }],
+    ["a large number that is text", [["Shoes", "46000"]], "noBody", { found: "Shoes" }],
+  ])("refuses %s", (_, cells, code, details) => expect(readBodyCells(cells)).toEqual(refusal(code, details)));
+  test("names the people there are, those with a name and a measure", () => {
+    const cells: Cells = [["Measurement", "Ada", null, "Where", "Ben"], ["Bust", 34, 36, "full", 40], ["Hip", 40, 42, null, 44]]; // prettier-ignore
+    expect(readBodyCells(cells, "Cleo")).toEqual(refusal("unknownPerson", { text: "Cleo", known: "Ada, Ben" }));
+    expect(readOneBody([["Shoes", 39]])).toEqual(refusal("noBody", { found: "Shoes" }));
+  });
+});

@@ -79,3 +79,39 @@ describe("readGrid", () => {
     });
   }); // prettier-ignore
 });
+
+describe("readGrid where more stands in the range", () => {
+  const problem = (code: string, details: object) => ({ ok: false, problem: { code, details } });
+  test("joins the lines of a title", () => {
+    expect(readGrid([["Wrap skirt", null], ["Body measurements", null], ["Size", 8], ["Waist", 24]])).toEqual({
+      ok: true,
+      value: {
+        title: "Wrap skirt Body measurements",
+        columns: { label: 0 },
+        sizes: [{ label: "8", column: 1 }],
+        rows: [["Waist", 24]],
+      },
+    });
+  }); // prettier-ignore
+  test("takes 20,000, and a larger number as text, for a size", () => {
+    expect(readGrid([["Size", 20_000, "46174"], ["Waist", 24, 25]])).toMatchObject({
+      value: { sizes: [{ label: "20000", column: 1 }, { label: "46174", column: 2 }] },
+    });
+  }); // prettier-ignore
+  test("takes a row called as a heading for a row, unless it holds more headings", () => {
+    expect(readGrid([["Size", 8, 10], ["Waist", 24, 25], ["Part", 1, 2]])).toMatchObject({
+      ok: true, value: { rows: [["Waist", 24, 25], ["Part", 1, 2]] },
+    });
+    expect(readGrid([["Unit", "Size", 8], ["in", "Waist", 24], ["in", "Size", 10]])).toEqual(
+      problem("twoCharts", { found: "Size" }),
+    );
+    expect(readGrid([["Unit", "Size", 8], ["in", "Waist", 24], ["Unit", "Measurement", 10]])).toEqual(
+      problem("twoCharts", { found: "Measurement" }),
+    );
+  }); // prettier-ignore
+  test("leaves out a column that holds one note", () => {
+    expect(readGrid([["Size", 8, null], ["Waist", 24, null], ["Hip", 34, "low"]])).toMatchObject({
+      ok: true, value: { sizes: [{ label: "8", column: 1 }] },
+    });
+  }); // prettier-ignore
+});

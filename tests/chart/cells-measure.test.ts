@@ -61,3 +61,27 @@ describe("inChartUnit", () => {
     expect(inChartUnit(10, "in", null)).toBe(10);
   });
 });
+
+describe("measureSheet where rows say two units", () => {
+  test("takes the unit of a row that says none from its own numbers", () => {
+    // 80 cm and 86 cm in inches; a waist of 24 can only be inches. As many of each: inches.
+    expect(
+      charts([["Size", "Unit", 8], ["Bust", "cm", 80], ["Hip", "cm", 86], ["Knee", "in", 14], ["Waist", null, 24]]),
+    ).toEqual([["in", ["bust", [80 / 2.54]], ["hip", [86 / 2.54]], ["knee", [14]], ["waist", [24]]]]);
+  }); // prettier-ignore
+  test("reads a label over two lines as one", () => {
+    const source = chartSource([["Size", "Unit", 8], ["Back  waist\nlength", "in", 16]]); // prettier-ignore
+    const read = source.ok ? source.value.charts("body", null) : source;
+    expect(read).toEqual({
+      ok: true,
+      value: [
+        {
+          kind: "body",
+          unit: "in",
+          sizes: ["8"],
+          rows: [{ place: "backWaistLength", view: null, label: "Back waist length", values: [16] }],
+        },
+      ],
+    });
+  });
+});
