@@ -78,9 +78,9 @@ function giveClothUnits(readings: readonly Reading[], found: Doubts): void {
   for (const record of cloth.filter((other) => other.unit === null)) {
     const near = cloth.find((other) => other.unit !== null && other.header === record.header);
     const body = readings.find((reading) => reading.sort === "measure");
+    // Quarters and eighths: metres are printed in tenths.
     const isEighth = record.figures.some(
-      (figure) =>
-        figure !== null && middle(figure) % 0.5 !== 0 && middle(figure) % 0.125 === 0 && middle(figure) % 0.05 !== 0,
+      (figure) => figure !== null && middle(figure) % 0.5 !== 0 && middle(figure) % 0.125 === 0,
     );
     record.unit = near?.unit ?? (isEighth || body?.unit === "in" ? "yd" : "m");
     if (!said && !near) found.warn(record.line, doubts.unitFromNumbers(record.unit === "yd" ? "yards" : "metres"));

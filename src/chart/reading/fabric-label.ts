@@ -63,20 +63,24 @@ export function readViews(label: string): { readonly views: readonly string[] | 
     const plain = plainWords(token);
     const next = tokens[at + 1] ?? "";
     if (known.view.has(plain)) {
-      const number = /^\d{1,2}$/.test(next) && !/^["″”'/]|^(?:in|cm|m)$/i.test(tokens[at + 2] ?? "") ? next : null;
+      const number = isViewNumber(next, tokens[at + 2] ?? "") ? next : null;
       const lower = /^[a-l]$/.test(next) ? next.toUpperCase() : null;
       const named = number ?? lower;
       if (named) {
         views.push(named);
         at++;
-        while (JOIN.test(tokens[at + 1] ?? "") && /^(?:\d{1,2}|[a-l])$/i.test(tokens[at + 2] ?? "")) {
-          views.push(tokens[at + 2]!.toUpperCase());
-          at += 2;
+        for (; JOIN.test(tokens[at + 1] ?? ""); at += 2) {
+          const more = tokens[at + 2] ?? "";
+          if (!/^[a-l]$/i.test(more) && !isViewNumber(more, tokens[at + 3] ?? "")) break;
+          views.push(more.toUpperCase());
         }
       }
       continue;
     }
-    const isAll = known.all.has(plain) && known.view.has(plainWords(nextWord(tokens, at, known.all)));
+    const behind = wordBehind(tokens, at, known.all);
+    // "the view B" is one.
+    const isOne = /^[A-L1-9]$/.test(tokens[behind + 1] ?? "");
+    const isAll = !isOne && known.all.has(plain) && known.view.has(plainWords(tokens[behind] ?? ""));
     if (isAll) all = true;
     else if (LETTER.test(token) && !/^['’]/.test(next) && !isCode(next, tokens[at + 2] ?? "")) {
       const last = tokens[at + 2] ?? "";
@@ -89,15 +93,19 @@ export function readViews(label: string): { readonly views: readonly string[] | 
   return { views: all ? "all" : views.length ? [...new Set(views)] : null, rest: rest.join(" ") };
 }
 
+/** "View 1" is a view; `View 45"` and "View 60" are widths behind a view's word: no pattern has so many views. */
+const isViewNumber = (text: string, behind: string): boolean =>
+  /^(?:\d|[12]\d|3[0-4])$/.test(text) && !/^(?:["″”'m]|ins?|inch|inches|cms?)$/i.test(behind);
+
 /** "G 785" is an interfacing's name, "A 115 cm" a view. */
 const isCode = (next: string, unit: string): boolean =>
-  /^\d{3}$/.test(next) && !/^(?:cm|to|["″”/x-])$/i.test(unit) && !/^(?:90|1[0-6]\d)$/.test(next);
+  /^(?!1[0-6])\d{3}$/.test(next) && !/^(?:cm|to|["″”/x-])$/i.test(unit);
 
-/** The first word behind that isn't one of "all the". */
-function nextWord(tokens: readonly string[], at: number, skip: ReadonlySet<string>): string {
+/** Where the first word behind stands that isn't one of "all the". */
+function wordBehind(tokens: readonly string[], at: number, skip: ReadonlySet<string>): number {
   let next = at + 1;
   while (next < tokens.length && skip.has(plainWords(tokens[next]!))) next++;
-  return tokens[next] ?? "";
+  return next;
 }
 
 /** The nap that words name; null when they don't speak of it. */
@@ -117,7 +125,7 @@ export function readNap(text: string): { readonly nap: Nap | null; readonly rest
  */
 export function readFabricLabel(label: string): FabricLabel {
   const stars = (/[*†‡]+(?:\/[*†‡]+)?/.exec(label)?.[0] ?? "").slice(0, 8);
-  const plain = label.replace(/[*†‡]+(?:\/[*†‡]+)?/g, " ").replace(/[\n\u00A0]/g, " ");
+  const plain = label.replace(/[*†‡]+(?:\/[*†‡]+)?/g, " ");
   // "with or without nap" holds "or", which joins view letters: the nap is taken out by its words later.
   const { views, rest } = readViews(plain);
   const widths = readWidths(rest);

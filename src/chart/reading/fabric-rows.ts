@@ -114,7 +114,8 @@ function isOtherUnit(streams: readonly Stream[], said: FabricLabel, previous: Fa
     (before?.cm != null && before.in === null && now?.in != null && now.cm === null && isSameCloth(now.in, before.cm)) ||
     (now !== null && before !== null && now === before) || (before?.in != null && before.in === now?.in && now.cm === null && stream.unit !== null && stream.unit !== previous.unit);
   const ratio = ratioOf(previous.figures, stream.figures);
-  return isCloth && ratio !== null && ((ratio > 0.8 && ratio < 1.02) || (ratio > 0.98 && ratio < 1.25));
+  // A metre is 1.09 yards; amounts are rounded up.
+  return isCloth && ratio !== null && ratio > 0.8 && ratio < 1.25;
 } // prettier-ignore
 
 function napOf(row: Row, said: FabricLabel, pair: FabricRecord | null, state: FabricState): Nap | null {

@@ -14,8 +14,9 @@ const NAMED_SIZES = /\bsizes? ?\d|\bgr\. ?\d|taille ?\d/i;
 
 /** Whether the words before an amount hold another, or name sizes: then it is not for all of the cloth or all sizes. */
 export const isPartly = (label: string): boolean => {
-  const text = readWidths(label)?.rest ?? plainText(label);
-  return NAMED_SIZES.test(text) || text.search(AMOUNT) >= 0;
+  const plain = plainText(label);
+  // "Gr. 36" is a size, although 36 is a width too.
+  return NAMED_SIZES.test(plain) || (readWidths(label)?.rest ?? plain).search(AMOUNT) >= 0;
 };
 
 /** "Interfacing A, B - 7/8 yd of 20\" to 25\" fusible": one amount for all sizes, in a sentence. */
