@@ -7,7 +7,8 @@ const MOST = 6;
 /** The chart in a range. The same cells give the same answer, so what was read is remembered by its content. */
 export function chartIn(cells: Cells): Result<ChartSource> {
   const at = kept.findIndex((entry) => sameCells(entry.cells, cells));
-  const entry = at < 0 ? { cells, source: chartSource(cells) } : kept.splice(at, 1)[0]!;
+  // The newest cells are kept: the rows that follow mostly bring the very same ones, which need no comparison.
+  const entry = { cells, source: at < 0 ? chartSource(cells) : kept.splice(at, 1)[0]!.source };
   kept.unshift(entry);
   kept.length = Math.min(kept.length, MOST);
   return entry.source;

@@ -4,6 +4,7 @@
  */
 import { DIST, loadClient, openBook } from "../practice/office";
 import type { BenchRow } from "./row";
+import { trackerRows } from "./tracker";
 
 const ROWS = 10_000;
 /** Ten places by twelve sizes, invented: sizes 1 to 12, each place in even steps. */
@@ -45,5 +46,6 @@ export async function bench(): Promise<BenchRow[]> {
     { name: "10,000 closest sizes by hand, INDEX/MATCH/MIN/ABS", value: byHand / 1000, unit: "s" },
     { name: "10,000 rows of SIZEMATCH, times faster", value: byHand / row, unit: "×", wanted: "≥ 2" },
     { name: "10,000 in one column call of SIZEMATCH, times faster", value: byHand / column, unit: "×", wanted: "≥ 10" },
+    ...(await trackerRows()),
   ];
 }
