@@ -1,8 +1,13 @@
 import { defineConfig } from "vitest/config";
 
+/** Everything; or, where all of it has just passed and was built once more, what looks at the build. */
+const include = process.env["JUST_TESTED"]
+  ? ["tests/{build,acceptance}/**/*.test.ts", "tests/readme.test.ts"]
+  : ["tests/**/*.test.ts"];
+
 export default defineConfig({
   test: {
-    include: ["tests/**/*.test.ts"],
+    include,
     exclude: ["tests/browser/**"],
     environment: "node",
     testTimeout: 20_000,

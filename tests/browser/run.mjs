@@ -3,7 +3,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
-if (process.env.BROWSER_TESTS === "passed") {
+if (process.env.JUST_TESTED) {
   console.log("Skipped: the browser tests, which have just passed.");
   process.exit(0);
 }
