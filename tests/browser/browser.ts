@@ -83,25 +83,34 @@ async function openPage(browser: Browser, url: string, query: string): Promise<O
   const frame = await page.waitForSelector("#pane iframe");
   const pane = (await frame.contentFrame())!;
   await pane.waitForSelector("[role=tab], nav button, main", { timeout: 30_000 });
-  return {
+  const open: OpenPage = {
     page,
     pane,
     loadTime,
     outside,
     problems,
     async type(sheet, cell, text) {
-      // Answers that are still on their way would close the editor in the middle of a word.
-      await page.evaluate(() => practice.book.calculation.settled());
-      // A click into the grid brings the keyboard back from the pane; only then does a selection stay.
-      await page.evaluate((name) => practice.book.Worksheets.GetItem(name).Activate(), sheet);
-      await page.mouse.click(600, 500);
-      await page.evaluate(
-        ([name, to]) => practice.book.Worksheets.GetItem(name!).GetRange(to!).Select(),
-        [sheet, cell],
-      );
-      await page.keyboard.type(text, { delay: 30 });
-      await page.waitForTimeout(250); // a person's pause: the list of suggestions goes
-      await page.keyboard.press("Enter");
+      const settled = () => page.evaluate(() => practice.book.calculation.settled());
+      for (let attempt = 0; attempt < 3; attempt++) {
+        // A click into the grid brings the keyboard back from the pane; only then does a selection stay.
+        await page.evaluate((name) => practice.book.Worksheets.GetItem(name).Activate(), sheet);
+        await page.mouse.click(600, 500);
+        await page.evaluate(
+          ([name, to]) => practice.book.Worksheets.GetItem(name!).GetRange(to!).Select(),
+          [sheet, cell],
+        );
+        await settled();
+        await page.keyboard.type(text, { delay: 30 });
+        await page.waitForTimeout(250); // a person's pause: the list of suggestions goes
+        await page.keyboard.press("Enter");
+        // On a slow machine answers that are still on their way close the grid's editor in the middle of a word; a person
+        // sees that and types it again.
+        await page.waitForTimeout(250);
+        await settled();
+        const [[shown]] = (await open.value(sheet, cell)) as [[unknown]];
+        if (!/^[a-z]|^[\d.]+$/i.test(text) || String(shown) === text) return;
+      }
+      throw new Error(`the grid does not take "${text}" in ${cell} of ${sheet}`);
     },
     value: (sheet, address) =>
       page.evaluate(([name, of]) => practice.book.Worksheets.GetItem(name!).GetRange(of!).Values, [sheet, address]),
@@ -120,4 +129,5 @@ async function openPage(browser: Browser, url: string, query: string): Promise<O
       await page.screenshot({ path: join(SCREENSHOTS, `${name}.png`) });
     },
   };
+  return open;
 }
