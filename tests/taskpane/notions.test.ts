@@ -1,19 +1,13 @@
 import { afterAll, beforeEach, describe, expect, it } from "vitest";
 import { formatNotion } from "../../src/index";
-import type { App } from "../../taskpane/app";
-import { readFacts, takeBack, type Facts, type Receipt } from "../../taskpane/excel";
+import { takeBack } from "../../taskpane/excel";
 import { readNotionsOf, totalsOf } from "../../taskpane/sheets/notions";
 import { setUp, shopCopy } from "../../taskpane/sheets/set-up";
 import type { OpenBook } from "../practice/office";
 import { shown, trackerBook } from "../sheet/tracker-book";
+import { facts, listeningApp } from "./listening-app";
 
-const written: Receipt[] = [];
-const app: App = {
-  say: () => undefined,
-  ask: () => Promise.resolve(null),
-  wrote: (receipt) => void written.push(receipt),
-  run: (work) => work(),
-};
+const { app, written } = listeningApp();
 const books: OpenBook[] = [];
 beforeEach(async () => {
   books.push(await trackerBook());
@@ -21,11 +15,6 @@ beforeEach(async () => {
 });
 afterAll(() => Promise.all(books.map((book) => book.dispose())));
 
-async function facts(): Promise<Facts> {
-  const read = await readFacts();
-  if (!read.ok) throw new Error(JSON.stringify(read.refusal));
-  return read.value;
-}
 const table = (name: string, address: string, cells: unknown[][]) =>
   Excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getItem("Sheet1");

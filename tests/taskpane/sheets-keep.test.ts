@@ -1,20 +1,13 @@
 /** Values kept in a workbook that is worked on meanwhile, and the formulas' way back. */
 import { afterAll, beforeEach, describe, expect, it } from "vitest";
-import type { App } from "../../taskpane/app";
 import { isOurFormula, starterWorkbook } from "../../src/index";
-import { takeBack, type Receipt } from "../../taskpane/excel";
+import { takeBack } from "../../taskpane/excel";
 import { comeBack, keep } from "../../taskpane/sheets/keep";
 import type { OpenBook } from "../practice/office";
 import { carryOutAll, shown, trackerBook } from "../sheet/tracker-book";
+import { listeningApp } from "./listening-app";
 
-const said: string[] = [];
-const written: Receipt[] = [];
-const app: App = {
-  say: (sentence) => void said.push(sentence),
-  ask: () => Promise.resolve(null),
-  wrote: (receipt) => void written.push(receipt),
-  run: (work) => work(),
-};
+const { app, said, written } = listeningApp();
 const books: OpenBook[] = [];
 afterAll(() => Promise.all(books.map((book) => book.dispose())));
 

@@ -1,20 +1,12 @@
 import { afterAll, beforeEach, describe, expect, it } from "vitest";
-import type { App } from "../../taskpane/app";
-import { readFacts, takeBack, type Facts, type Receipt } from "../../taskpane/excel";
+import { takeBack } from "../../taskpane/excel";
 import { comeBack, keep } from "../../taskpane/sheets/keep";
 import { addColumns, addPerson, setUp, shopCopy } from "../../taskpane/sheets/set-up";
 import type { OpenBook } from "../practice/office";
 import { shown, trackerBook } from "../sheet/tracker-book";
+import { facts, listeningApp } from "./listening-app";
 
-/** Remembers what the pane would say, and what could be taken back. */
-const said: string[] = [];
-const written: Receipt[] = [];
-const app: App = {
-  say: (sentence) => void said.push(sentence),
-  ask: () => Promise.resolve(null),
-  wrote: (receipt) => void written.push(receipt),
-  run: (work) => work(),
-};
+const { app, said, written } = listeningApp();
 
 const books: OpenBook[] = [];
 beforeEach(async () => {
@@ -23,11 +15,6 @@ beforeEach(async () => {
 });
 afterAll(() => Promise.all(books.map((book) => book.dispose())));
 
-async function facts(): Promise<Facts> {
-  const read = await readFacts();
-  if (!read.ok) throw new Error(JSON.stringify(read.refusal));
-  return read.value;
-}
 const write = (sheet: string, address: string, formulas: unknown[][]) =>
   Excel.run(async (context) => {
     context.workbook.worksheets.getItem(sheet).getRange(address).formulas = formulas;
