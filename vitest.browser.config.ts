@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     include: ["tests/browser/**/*.test.ts"],
     environment: "node",
-    testTimeout: 120_000,
+    testTimeout: 240_000,
     hookTimeout: 180_000,
     fileParallelism: false,
   },

@@ -58,6 +58,7 @@ export async function startBrowser(): Promise<OpenBrowser> {
 
 interface Practice {
   book: { Worksheets: { GetItem(name: string): Sheet }; calculation: { settled(): Promise<void> } };
+  editing(): boolean;
 }
 interface Sheet {
   Activate(): void;
@@ -91,26 +92,20 @@ async function openPage(browser: Browser, url: string, query: string): Promise<O
     problems,
     async type(sheet, cell, text) {
       const settled = () => page.evaluate(() => practice.book.calculation.settled());
-      for (let attempt = 0; attempt < 3; attempt++) {
-        // A click into the grid brings the keyboard back from the pane; only then does a selection stay.
-        await page.evaluate((name) => practice.book.Worksheets.GetItem(name).Activate(), sheet);
-        await page.mouse.click(600, 500);
-        await page.evaluate(
-          ([name, to]) => practice.book.Worksheets.GetItem(name!).GetRange(to!).Select(),
-          [sheet, cell],
-        );
-        await settled();
-        await page.keyboard.type(text, { delay: 30 });
-        await page.waitForTimeout(250); // a person's pause: the list of suggestions goes
-        await page.keyboard.press("Enter");
-        // On a slow machine answers that are still on their way close the grid's editor in the middle of a word; a person
-        // sees that and types it again.
-        await page.waitForTimeout(250);
-        await settled();
-        const [[shown]] = (await open.value(sheet, cell)) as [[unknown]];
-        if (!/^[a-z]|^[\d.]+$/i.test(text) || String(shown) === text) return;
-      }
-      throw new Error(`the grid does not take "${text}" in ${cell} of ${sheet}`);
+      // A click into the grid brings the keyboard back from the pane; only then does a selection stay.
+      await page.evaluate((name) => practice.book.Worksheets.GetItem(name).Activate(), sheet);
+      await page.mouse.click(600, 500);
+      await page.evaluate(
+        ([name, to]) => practice.book.Worksheets.GetItem(name!).GetRange(to!).Select(),
+        [sheet, cell],
+      );
+      await settled();
+      await page.keyboard.type(text, { delay: 30 });
+      await page.waitForTimeout(250); // a person's pause: the list of suggestions goes
+      await page.keyboard.press("Enter");
+      await page.waitForFunction(() => !practice.editing(), undefined, { timeout: 30_000, polling: 20 });
+      await page.waitForTimeout(50); // the editor writes the cell after it has said that it ended
+      await settled();
     },
     value: (sheet, address) =>
       page.evaluate(([name, of]) => practice.book.Worksheets.GetItem(name!).GetRange(of!).Values, [sheet, address]),

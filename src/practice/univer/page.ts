@@ -59,7 +59,8 @@ export function startOnScreen(
     UniverSheetsCorePreset({ container, formula }),
     UniverSheetsTablePreset(),
     UniverSheetsNotePreset(),
-    UniverSheetsDataValidationPreset(),
+    // The search box of a list takes the keyboard in the middle of a word that is typed into the cell.
+    UniverSheetsDataValidationPreset({ showSearchOnDropdown: false, showEditOnDropdown: false }),
     UniverSheetsConditionalFormattingPreset(),
   ];
   for (const preset of presets) {
