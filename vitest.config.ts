@@ -11,6 +11,6 @@ export default defineConfig({
     exclude: ["tests/browser/**"],
     environment: "node",
     testTimeout: 20_000,
-    coverage: { include: ["src/**/*.ts"], exclude: ["src/practice/**"] },
+    coverage: { reporter: ["text-summary", "json-summary"], include: ["src/**/*.ts"], exclude: ["src/practice/**"] },
   },
 });

@@ -23,7 +23,9 @@ export interface OpenPage {
   readonly outside: readonly string[];
   /** Errors in the console, and ones that nobody caught. */
   readonly problems: readonly string[];
-  /** Shows a sheet, goes to a cell, types, and presses Enter; all but the first two by keyboard. */
+  /** Shows a sheet, goes to a cell and types there, by keyboard; Enter is still to be pressed. */
+  begin(sheet: string, cell: string, text: string): Promise<void>;
+  /** The same with Enter, until the cell has what was typed. */
   type(sheet: string, cell: string, text: string): Promise<void>;
   value(sheet: string, address: string): Promise<unknown>;
   /** Waits until the cell holds this. */
@@ -84,14 +86,14 @@ async function openPage(browser: Browser, url: string, query: string): Promise<O
   const frame = await page.waitForSelector("#pane iframe");
   const pane = (await frame.contentFrame())!;
   await pane.waitForSelector("[role=tab], nav button, main", { timeout: 30_000 });
+  const settled = () => page.evaluate(() => practice.book.calculation.settled());
   const open: OpenPage = {
     page,
     pane,
     loadTime,
     outside,
     problems,
-    async type(sheet, cell, text) {
-      const settled = () => page.evaluate(() => practice.book.calculation.settled());
+    async begin(sheet, cell, text) {
       // A click into the grid brings the keyboard back from the pane; only then does a selection stay.
       await page.evaluate((name) => practice.book.Worksheets.GetItem(name).Activate(), sheet);
       await page.mouse.click(600, 500);
@@ -102,6 +104,9 @@ async function openPage(browser: Browser, url: string, query: string): Promise<O
       await settled();
       await page.keyboard.type(text, { delay: 30 });
       await page.waitForTimeout(250); // a person's pause: the list of suggestions goes
+    },
+    async type(sheet, cell, text) {
+      await open.begin(sheet, cell, text);
       await page.keyboard.press("Enter");
       await page.waitForFunction(() => !practice.editing(), undefined, { timeout: 30_000, polling: 20 });
       await page.waitForTimeout(50); // the editor writes the cell after it has said that it ended
