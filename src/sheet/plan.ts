@@ -61,6 +61,8 @@ export interface PlannedColumn {
   readonly emphasis?: Emphasis;
   /** In characters of the sheet's font; measured from the cells when absent. */
   readonly width?: number;
+  /** Longer texts go on in a second line of their cell instead of running on over the next one. */
+  readonly wraps?: true;
 }
 
 export interface TablePlan {

@@ -119,13 +119,14 @@ interface TablePlace {
 }
 
 function plannedColumn(column: TrackerColumn, units: Units, place: TablePlace): PlannedColumn {
-  const { heading, format, note, validation, width, emphasis } = column;
+  const { heading, format, note, validation, width, wraps, emphasis } = column;
   const plain: PlannedColumn = {
     heading,
     format: formatFor(format, units),
     ...(note === undefined ? {} : { note }),
     ...(validation === undefined ? {} : { validation }),
     ...(width === undefined ? {} : { width }),
+    ...(wraps === undefined ? {} : { wraps }),
   };
   if (!emphasis) return plain;
   const known = (heading: string): number => place.headings.findIndex((one) => sameHeading(one, heading));

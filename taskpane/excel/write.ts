@@ -83,12 +83,24 @@ export async function writeSheet(sheet: Excel.Worksheet, plan: SheetPlan): Promi
   for (const [column, width] of widths) {
     sheet.getRangeByIndexes(0, column, 1, 1).getEntireColumn().format.columnWidth = points(width);
   }
+  for (const table of plan.tables) wrapText(sheet, table);
   if (plan.frozenRows) sheet.freezePanes.freezeRows(plan.frozenRows);
   if (plan.print) {
     sheet.pageLayout.orientation = plan.print === "lying" ? "Landscape" : "Portrait";
     sheet.pageLayout.zoom = { horizontalFitToPages: 1 };
   }
   return checks;
+}
+
+/** Its rows grow to the text, so the widths come first. */
+function wrapText(sheet: Excel.Worksheet, { row, column, columns, rows }: TablePlan): void {
+  if (rows.length === 0 || !columns.some(({ wraps }) => wraps)) return;
+  columns.forEach(({ wraps }, index) => {
+    if (wraps) sheet.getRangeByIndexes(row + 1, column + index, rows.length, 1).format.wrapText = true;
+  });
+  const { format } = sheet.getRangeByIndexes(row + 1, column, rows.length, columns.length);
+  format.verticalAlignment = "Center";
+  format.autofitRows();
 }
 
 /** `ours`: the sheet is new, so that its looks are ours to set. */

@@ -30,6 +30,23 @@ describe("setUp", () => {
     expect(await takeBack(written[0]!)).toEqual({ ok: true });
     expect((await facts()).sheets).toEqual(["Sheet1"]);
   }, 60_000);
+  it("lets the words on where the tape goes take a second line", async () => {
+    await setUp(app, ["measurements"], await facts(), "in");
+    const wraps = await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Measurements");
+      const formats = ["A5", "C5", "D5", "C7"].map((cell) => sheet.getRange(cell).format.load("wrapText,rowHeight"));
+      await context.sync();
+      return formats.map(({ wrapText, rowHeight }) => [wrapText, rowHeight]);
+    });
+    const [, [, long], , [, short]] = wraps as [
+      [boolean, number],
+      [boolean, number],
+      [boolean, number],
+      [boolean, number],
+    ];
+    expect(wraps.map(([wrap]) => wrap)).toEqual([false, true, true, true]);
+    expect(long).toBeGreaterThan(1.5 * short);
+  }, 60_000);
   it("asks for a choice first", async () => {
     await setUp(app, [], await facts(), "in");
     expect(said.at(-1)).toContain("Choose");

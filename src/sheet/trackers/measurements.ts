@@ -23,13 +23,15 @@ const labels: readonly TrackerColumn[] = [
     heading: GUIDE_HEADING,
     format: "text",
     note: "After ISO 8559-1 and EN 13402-1 where they describe the place, in our own words.",
-    width: 42,
+    width: 54,
+    wraps: true,
   },
   {
     heading: TAPE_HEADING,
     format: "text",
     note: "Where your tape really went, if it was elsewhere. Three waists are in use: between rib and hip bone, where a belt settles, and at the navel.",
     width: 20,
+    wraps: true,
   },
 ];
 

@@ -61,10 +61,10 @@ export const projects: Tracker = {
     { label: "Metres to buy", formula: toBuy("m"), format: "cloth", remark: toBuyRemark },
   ],
   columns: [
-    { heading: "Project", format: "text", width: 24 },
+    { heading: "Project", format: "text", width: 30 },
     { heading: "Pattern", format: "text", note: "The name of its sheet, as the pattern index has it.", width: 20 },
     { heading: "Person", format: "text", note: "A heading of the Measurements sheet.", width: 12 },
-    { heading: "Garment", format: "text", validation: { list: garmentNames(), open: true }, width: 16 },
+    { heading: "Garment", format: "text", validation: { list: garmentNames(), open: true }, width: 20 },
     { heading: "View", format: "text", width: 8 },
     {
       heading: "Part",

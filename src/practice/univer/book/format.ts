@@ -82,10 +82,23 @@ export class RangeFormat extends HostObject {
       this.range.sheet.fsheet.setColumnWidth(column.column, Math.min(400, longest * 8 + 16 + button));
     }
   }
+  /** Counted too, for cells whose text wraps: the longest of a row decides. */
   AutofitRows() {
     this.range.writable();
+    const { fsheet } = this.range.sheet;
     const used = this.range.sheet.used(this.range);
-    if (used) this.range.sheet.fsheet.setRowAutoHeight(used.row, used.rows);
+    if (!used) return;
+    fsheet.setRowAutoHeight(used.row, used.rows);
+    for (let row = used.row; row < used.row + used.rows; row++) {
+      let lines = 1;
+      for (let column = used.column; column < used.column + used.columns; column++) {
+        const cell = this.range.at({ ...used, row, rows: 1, column, columns: 1 });
+        if (!cell.facade().getWrap()) continue;
+        const [[text = ""] = []] = cell.Text;
+        lines = Math.max(lines, Math.ceil((text.length * 6.8) / (fsheet.getColumnWidth(column) - 8)));
+      }
+      if (lines > 1) fsheet.setRowHeightsForced(row, 1, lines * 18 + 6);
+    }
   }
 }
 
