@@ -21,6 +21,7 @@ export const doubts = {
   unreadable: (text: string) =>
     `"${text}" can't be read as a figure, so this cell was left empty. Type what the pattern prints.`,
   negative: (text: string) => `A length can't be below zero, and this is ${text}.`,
+  zero: (text: string) => `A measurement can't be ${text}. Type what the pattern prints, or leave the cell empty.`,
   noHeading: () =>
     "No heading says whether these are body or finished measurements: they were taken as body measurements.",
   unitFromNumbers: (unit: string) => `No unit is printed. From the size of the numbers these are ${unit}.`,

@@ -39,19 +39,21 @@ export function streamsOf(
     const sizes = columns.map(({ column }) => header.sizes[column.size]!);
     const read = cells.map((cell) => readFigure(cell.text));
     const printed = read.map((reading) => (reading.kind === "figure" ? reading : null));
-    const unit = commonUnit(printed) ?? columns[0]?.column.unit ?? null;
+    const unit = commonUnit(printed) ?? columns[0]!.column.unit;
     const isStartSame = read.find((reading) => reading.kind !== "blank")?.kind === "same";
     const figures: Figure[] = [];
     read.forEach((reading, index) => {
       const cell = cells[index]!;
       const more = { column: cell.column, ...(place === null ? {} : { place }), size: sizes[index]! };
       if (reading.kind === "figure") {
-        const isOther = reading.unit !== null && unit !== null && reading.unit !== unit;
+        const isOther = reading.unit !== null && reading.unit !== unit;
         const value = isOther ? convertPrinted(reading.value, reading.unit!, unit!) : reading.value;
         if (value === null || (lowOf(value) ?? 0) < 0) {
           if (value === null) found.error(cell.line, doubts.unreadable(cell.text), more);
           else found.warn(cell.line, doubts.negative(cell.text), more);
         }
+        // No cloth for a size may be printed as 0, but nobody measures nothing.
+        if (value === 0 && place !== null) found.warn(cell.line, doubts.zero(cell.text), more);
         figures.push(value);
       } else if (reading.kind === "same") figures.push(repeated(figures, above, index, isStartSame, cell, more, found));
       else {
@@ -63,15 +65,15 @@ export function streamsOf(
     streams.push({ unit, figures, cells });
     const others = printed.map((reading) => reading?.other ?? null);
     if (others.some((other) => other !== null))
-      streams.push(...otherStream(streams.at(-1)!, others, cells, sizes, place, found));
+      streams.push(otherStream(streams.at(-1)!, others, cells, sizes, place, found));
   }
-  if (blocks.size > 1) nameBlocks(streams);
+  nameBlocks(streams);
   return streams;
 }
 
 type More = { readonly column: number; readonly place?: string; readonly size: string };
 
-/** Ditto marks: the figure above when the row begins with them, else the one to the left. */
+/** Ditto marks: the figure above when the row begins with them, else the one to the left; a blank there is named. */
 function repeated(
   figures: readonly Figure[], above: Above | null, index: number, isStartSame: boolean, cell: Cell, more: More, found: Doubts,
 ): Figure {
@@ -82,7 +84,8 @@ function repeated(
     return null;
   }
   if (isStartSame) return over ?? left;
-  if (left !== null && over !== null && middle(over) > middle(left)) found.warn(cell.line, doubts.dittoUnsure(), more);
+  const isOverLarger = left !== null && over !== null && middle(over) > middle(left);
+  if (isOverLarger || figures.at(-1) === null) found.warn(cell.line, doubts.dittoUnsure(), more);
   return left ?? over;
 } // prettier-ignore
 
@@ -106,20 +109,21 @@ export const tidy = (value: number | Span): number | Span =>
 /** The second values of the cells, and the units of both when only their sizes tell them. */
 function otherStream(
   first: Stream, others: readonly (PrintedFigure["other"])[], cells: readonly Cell[], sizes: readonly string[], place: string | null, found: Doubts,
-): Stream[] {
+): Stream {
   const figures = others.map((other) => other?.value ?? null);
   const named = others.find((other) => other?.unit)?.unit ?? null;
   const second: Stream = { unit: named, figures, cells };
   nameBlocks([first, second]);
+  const [unit, otherUnit] = [first.unit, second.unit];
+  if (!unit || !otherUnit) return second;
   figures.forEach((figure, index) => {
-    const value = first.figures[index];
-    if (figure === null || value === null || value === undefined || !first.unit || !second.unit) return;
-    if (!agrees(value, first.unit, figure, second.unit))
-      found.warn(cells[index]!.line, doubts.unitsApart(textOf(value, first.unit), textOf(figure, second.unit)), {
+    const value = first.figures[index]!;
+    if (!agrees(value, unit, figure, otherUnit))
+      found.warn(cells[index]!.line, doubts.unitsApart(textOf(value, unit), textOf(figure, otherUnit)), {
         column: cells[index]!.column, ...(place === null ? {} : { place }), size: sizes[index]!,
       });
   });
-  return [second];
+  return second;
 } // prettier-ignore
 
 /** Two streams of the same lengths: which is in inches (or yards), and which in centimetres (or metres). */
@@ -127,13 +131,13 @@ export function nameBlocks(streams: readonly Stream[]): void {
   const [a, b] = streams;
   if (!a || !b || (a.unit && b.unit)) return;
   const partner: Readonly<Record<LengthUnit, LengthUnit>> = { in: "cm", cm: "in", yd: "m", m: "yd" };
-  const ratio = ratioOf(a.figures, b.figures);
+  const ratio = ratioOf(a.figures, b.figures) ?? 0;
   if (a.unit) b.unit = partner[a.unit];
   else if (b.unit) a.unit = partner[b.unit];
-  else if (ratio !== null && ratio > 2.3 && ratio < 2.8) [a.unit, b.unit] = ["in", "cm"];
-  else if (ratio !== null && ratio > 0.36 && ratio < 0.43) [a.unit, b.unit] = ["cm", "in"];
-  else if (ratio !== null && ratio > 0.84 && ratio < 0.99) [a.unit, b.unit] = ["yd", "m"];
-  else if (ratio !== null && ratio > 1.01 && ratio < 1.19) [a.unit, b.unit] = ["m", "yd"];
+  else if (ratio > 2.3 && ratio < 2.8) [a.unit, b.unit] = ["in", "cm"];
+  else if (ratio > 0.36 && ratio < 0.43) [a.unit, b.unit] = ["cm", "in"];
+  else if (ratio > 0.84 && ratio < 0.99) [a.unit, b.unit] = ["yd", "m"];
+  else if (ratio > 1.01 && ratio < 1.19) [a.unit, b.unit] = ["m", "yd"];
 }
 
 /** How many times the second row's figures are the first's, in the middle; null when none stand side by side. */
@@ -157,9 +161,8 @@ export function agrees(value: Figure, unit: LengthUnit, other: Figure, otherUnit
     const [a, b] = [end(value), end(other)];
     if (a === null || b === null) return true;
     const isCloth = unit === "yd" || unit === "m";
-    const metric = unit === "in" || unit === "yd" ? convert(a, unit, isCloth ? "m" : "cm") : a;
-    const second = otherUnit === "in" || otherUnit === "yd" ? convert(b, otherUnit, isCloth ? "m" : "cm") : b;
-    const [imperialAsMetric, printed] = unit === "in" || unit === "yd" ? [metric, second] : [second, metric];
+    const [first, second] = [convert(a, unit, isCloth ? "m" : "cm"), convert(b, otherUnit, isCloth ? "m" : "cm")];
+    const [imperialAsMetric, printed] = unit === "in" || unit === "yd" ? [first, second] : [second, first];
     if (isCloth)
       return printed - imperialAsMetric < 0.13 + 0.02 * printed && imperialAsMetric - printed < 0.08 + 0.02 * printed;
     return Math.abs(printed - imperialAsMetric) <= Math.max(1.05, 0.011 * printed);

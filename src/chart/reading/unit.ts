@@ -17,7 +17,7 @@ export function unitOfRows(
   for (const { place, values } of rows) {
     const span = placeSpan(place);
     const numbers = values.filter((value) => value !== null).map(middle);
-    if (!span || numbers.length === 0) continue;
+    if (!span) continue;
     const fits = ([low, high]: readonly [number, number]): boolean =>
       numbers.filter((value) => value >= low && value <= high).length * 3 > numbers.length * 2;
     if (fits(span.in)) inch++;
@@ -45,7 +45,7 @@ export function unitFromNumbers(
     /größ|taille|talla|taglia|maat|rozmiar|tamanho/i.test(sizeWord) ||
     rows.some(({ label }) => /[äöüßéèçñãłśż]|tour|weite|umfang|omvang|wijdte|contorno|fianchi|vita/i.test(label));
   if (isForeign) return { unit: "cm", sure: true };
-  if (sizes.some((size) => /^\d{1,2}W$|^[1-6]X/i.test(size))) return { unit: "in", sure: true };
+  if (sizes.some((size) => /^\d{1,2}W|^[1-6]X/i.test(size))) return { unit: "in", sure: true };
   const steps = sizes.every((size) => Number(size) >= 44 && Number(size) <= 188);
   return { unit: steps ? "cm" : "in", sure: false };
 }

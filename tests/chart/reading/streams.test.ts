@@ -144,6 +144,16 @@ describe("streamsOf", () => {
     expect(tables).toEqual([["body cm | 34 36 38", "bust: Bust | -80 84 88", "hip: Hip | 86 90 94"]]);
     expect(issues).toEqual([`3:2 warning (bust, 34) ${doubts.negative("-80")}`]);
   });
+  it("names a measurement of zero, but not cloth that a size doesn't need", () => {
+    const { tables, issues } = paste(
+      sheet("Body measurements (cm)", "Size|34|36|38", "Bust|0|84|88", "", "Fabric (m)", "Size|34|36|38", "View A lining 140 cm|0|0|0.3"),
+    ); // prettier-ignore
+    expect(tables).toEqual([
+      ["body cm | 34 36 38", "bust: Bust | 0 84 88"],
+      ["fabric m | 34 36 38", "A, lining, 140 cm, nap? | 0 0 0.3"],
+    ]);
+    expect(issues).toEqual([`3:2 warning (bust, 34) ${doubts.zero("0")}`]);
+  });
   it("leaves what it can't read blank and names the cell", () => {
     const { tables, issues } = paste(
       sheet("Body measurements (cm)", "Size|34|36|38", "Bust|80|see note|88", "Hip|86|90|=A1+2"),
@@ -175,7 +185,65 @@ describe("streamsOf", () => {
       sheet("Fabric (yd)", "Size|8|10|12|14", 'View A 45"|2|2 1/8|2 1/4|2 1/4', '60"|two|"|2 1/4|2 1/2'),
     );
     expect(tables[0]?.[2]).toBe("A, main, 60 in, nap? | - 2.125 2.25 2.5");
-    expect(issues).toEqual([`4:2 error (8) ${doubts.unreadable("two")}`]);
+    expect(issues).toEqual([
+      `4:2 error (8) ${doubts.unreadable("two")}`,
+      // It may repeat the cell that can't be read, too.
+      `4:3 warning (10) ${doubts.dittoUnsure()}`,
+    ]);
+  });
+  it("isn't sure of a ditto mark behind a cell without a figure", () => {
+    const { tables, issues } = paste(
+      sheet("Fabric (yd)", "Size|8|10|12|14", 'View A 45"|2|-|"|2 1/4', 'View B 45"|1|1?|"|1 1/4'),
+    );
+    expect(tables[0]?.slice(1)).toEqual(["A, main, 45 in, nap? | 2 - 2 2.25", "B, main, 45 in, nap? | 1 - 1 1.25"]);
+    expect(issues.filter((issue) => !issue.includes("order"))).toEqual([
+      `3:4 warning (12) ${doubts.dittoUnsure()}`,
+      `4:3 error (10) ${doubts.unreadable("1?")}`,
+      `4:4 warning (12) ${doubts.dittoUnsure()}`,
+    ]);
+  });
+  it("repeats what stands above when ditto marks come first, behind a blank too", () => {
+    const { tables, issues } = paste(
+      sheet("Fabric (yd)", "Size|8|10|12|14", 'View A 45"|2|2 1/8|2 1/4|2 1/2', '60"|-|"|2 3/8|"'),
+    );
+    expect(tables[0]?.[2]).toBe("A, main, 60 in, nap? | - 2.125 2.375 2.5");
+    expect(issues).toEqual([]);
+  });
+  it("is sure of a ditto mark when both readings give one figure", () => {
+    const { tables, issues } = paste(sheet("Fabric (yd)", "Size|8|10|12", 'View A 45"|2|2|2 1/4', '60"|2|"|2 1/4'));
+    expect(tables[0]?.[2]).toBe("A, main, 60 in, nap? | 2 2 2.25");
+    expect(issues).toEqual([]);
+  });
+  it("goes by the unit that most cells of a row name", () => {
+    const { tables, issues } = paste(
+      sheet("Body measurements", "Size|8|10|12", "Bust|31 in|84 cm|88 cm", "Waist|60 cm|64 cm|27 in", "Hip|33 in|34 in|90 cm"),
+    ); // prettier-ignore
+    expect(tables).toEqual([
+      ["body cm | 8 10 12", "bust: Bust | - 84 88", "waist: Waist | 60 64 -"],
+      ["body in | 8 10 12", "hip: Hip | 33 34 -"],
+    ]);
+    expect(issues).toEqual([
+      `3:2 error (bust, 8) ${doubts.unreadable("31 in")}`,
+      `4:4 error (waist, 12) ${doubts.unreadable("27 in")}`,
+      `5:4 error (hip, 12) ${doubts.unreadable("90 cm")}`,
+    ]);
+  });
+  it("believes the unit that a cell prints, and names the two values that can't be one length", () => {
+    // 36 in is 91 cm, 38 in 97 cm.
+    const { tables, issues } = paste(sheet("Body measurements", "Size|8|10", "Hip|36 (71 cm)|38 (77 cm)"));
+    expect(tables).toEqual([
+      ["body in | 8 10", "hip: Hip | 36 38"],
+      ["body cm | 8 10", "hip: Hip | 71 77"],
+    ]);
+    expect(issues).toEqual([
+      `3:2 warning (hip, 8) ${doubts.unitsApart("36 in", "71 cm")}`,
+      `3:3 warning (hip, 10) ${doubts.unitsApart("38 in", "77 cm")}`,
+    ]);
+  });
+  it("shows no more than the beginning of a long text", () => {
+    const long = "see the note at the foot of the page about the adjustment of the bust for this size";
+    const { issues } = paste(sheet("Body measurements (cm)", "Size|34|36|38", `Bust|80|84|${long}`));
+    expect(issues).toEqual([`3:4 error (bust, 38) ${doubts.unreadable(long.slice(0, 60))}`]);
   });
   it("has nothing for a ditto mark with nothing before it", () => {
     const { tables, issues } = paste(sheet("Fabric (yd)", "Size|8|10|12", 'View A 45"|"|2|2 1/4'));
