@@ -42,7 +42,7 @@ export interface BlendGirth {
 export function blendGirths(fitting: Fitting, body: Body, judgement: Judgement): Result<readonly BlendGirth[]> {
   const { chart, garment } = fitting;
   const { frame, places } = judgement;
-  const governed = places.map(({ place }) => place).filter((place) => !LENGTHS.includes(place));
+  const governed = places.map(({ place }) => place);
   const wanted = new Set([...garment.girths, ...governed, ...frame.asked, ...FRAME_PLACES]);
   const girths: BlendGirth[] = [];
   for (const place of downward([...wanted])) {

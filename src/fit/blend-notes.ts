@@ -49,20 +49,18 @@ const EASE_OF = {
 function rule(fitting: Fitting, body: Body, { frame }: Judgement, girth: BlendGirth): string {
   const between = betweenSizes(fitting, girth.place, body.name);
   const { chart, unit, garment } = fitting;
-  const own = girth.byBody === undefined ? "" : chart.sizes[girth.byBody]!;
-  const differs = girth.byBody !== undefined && girth.byBody !== girth.index;
+  const own = girth.byBody === undefined ? "off the chart" : `a ${chart.sizes[girth.byBody]!}`;
+  const differs = girth.byBody !== girth.index;
   const wanted = girth.least && `${spoken(girth.least.value, unit)} wanted, ${EASE_OF[girth.least.from]}`;
   const has = girth.ease === undefined ? "" : easeOf(girth.ease, unit);
   switch (girth.reason) {
     case "not measured":
       return `The ${placeName(girth.place)} isn't measured: it is not blended.`;
     case "frame":
-      return differs
-        ? `Stays in the frame size; by itself it is a ${own}.`
-        : `Sets the frame size: ${BETWEEN[between]}.`;
+      return differs ? `Stays in the frame size; by itself it is ${own}.` : `Sets the frame size: ${BETWEEN[between]}.`;
     case "frame place":
       return differs
-        ? `Frame place, never blended; by itself it is a ${own}: alter it in the frame size.`
+        ? `Frame place, never blended; by itself it is ${own}: alter it in the frame size.`
         : "Frame place, never blended.";
     case "bust adjustment":
       return bustNote(frame.bust!.adjustment, unit);
@@ -73,7 +71,7 @@ function rule(fitting: Fitting, body: Body, { frame }: Judgement, girth: BlendGi
         ? `No size has the ease wanted (${wanted}).`
         : `First size with enough: ${has} (${wanted}).`;
     case "closest":
-      return `${capital(BETWEEN[between])} by the body chart${girth.close ? "" : `: a ${garment.name} isn't judged by it, blend only where it is close or reaches so far`}.`;
+      return `${capital(BETWEEN[between])} by the body chart${girth.close ? "" : `: this garment (${garment.name}) isn't judged by it, blend only where it is close or reaches so far`}.`;
   }
 }
 
@@ -90,8 +88,10 @@ function beyondNote(fitting: Fitting, body: Body, { place, beyond, index }: Blen
   const { chart, garment, settings, unit } = fitting;
   const edge = Math.abs(beyond) / edgesAt(fitting, place);
   const where = { garment: garment.key, place, person: body.name };
-  const limit = settingLength(settings, "edge limit", where, unit) ?? convert(EDGE_LIMIT, "in", unit ?? "in");
+  const own = settingLength(settings, "edge limit", where, unit);
   const more = `${spoken(Math.abs(beyond), unit)} ${beyond > 0 ? "beyond" : "inside"} size ${chart.sizes[index]!}, the ${beyond > 0 ? "largest" : "smallest"}: ${spoken(edge, unit)} an edge.`;
+  if (unit === null) return `${more} About 1/2 inch an edge is the most (from memory).`;
+  const limit = own ?? convert(EDGE_LIMIT, "in", unit);
   if (edge <= limit + TOLERANCE) return more;
   return `${more} That is more than about ${spoken(limit, unit)} an edge (from memory): slash and ${beyond > 0 ? "spread" : "overlap"}, or take a pattern in other sizes.`;
 }

@@ -1,6 +1,7 @@
+import { formatLength } from "../length/format";
 import { convert } from "../length/length";
 import { clean } from "../length/round-up";
-import { answer, type Result } from "../problem";
+import { answer, refuse, type Result } from "../problem";
 import type { Body, Chart, Place } from "../chart/model";
 import { blendGirths, type BlendGirth } from "./blend-girths";
 import { girthNotes } from "./blend-notes";
@@ -86,7 +87,7 @@ function girthRows(
 /** Rounded to her step, if she has one; binary dust off. */
 function stepped({ settings, garment, unit }: Fitting, body: Body, change: number): number {
   const step = settingLength(settings, "step", { garment: garment.key, person: body.name }, unit);
-  const plain = clean(change) + 0;
+  const plain = clean(change);
   return step === undefined
     ? plain
     : clean(Math.sign(plain) * Math.floor(Math.abs(plain) / step + 0.5 + 1e-9) * step) + 0;
@@ -106,7 +107,9 @@ function lengthRows(fitting: Fitting, body: Body, { frame }: Judgement): Result<
     const figure = bodyFigure(chart, place, frame.index);
     if (!figure.ok) return figure;
     const where = { garment: garment.key, place, person: body.name };
-    const growth = growthAt(fitting, where);
+    const grows = growthAt(fitting, where);
+    if (!grows.ok) return grows;
+    const growth = grows.value;
     const change = stepped(fitting, body, measure.value + growth - figure.value);
     rows.push({
       place,
@@ -121,11 +124,12 @@ function lengthRows(fitting: Fitting, body: Body, { frame }: Judgement): Result<
 }
 
 /** What a growing child is to get: on the height, or on the length that the row names; a grown-up's only by name. */
-function growthAt({ garment, settings, unit }: Fitting, where: For): number {
+function growthAt({ garment, settings, unit }: Fitting, where: For): Result<number> {
   const rule = ruleFor(settings.lengths, "growth", where);
-  if (!rule || (rule.place === null && where.place !== "height")) return 0;
-  if (rule.garment === null && rule.person === null && !isForChild(garment)) return 0;
-  return convert(rule.value, rule.unit, unit ?? "in");
+  if (!rule || (rule.place === null && where.place !== "height")) return answer(0);
+  if (rule.garment === null && rule.person === null && !isForChild(garment)) return answer(0);
+  if (unit === null) return refuse("chartUnitUnknown", { text: formatLength(rule.value, rule.unit) });
+  return answer(convert(rule.value, rule.unit, unit));
 }
 
 const isForChild = (garment: Garment): boolean => garment.governs.flat().includes("height");

@@ -99,7 +99,6 @@ function wantedOf(charts: readonly Chart[], body: Body): string {
  * @example finishedFor(petite, [missesFinished, petiteFinished], "Camp shirt") //=> { ok: true, value: petiteFinished }
  */
 export function finishedFor(chart: Chart, finished: readonly Chart[], pattern: string): Result<Chart | undefined> {
-  if (finished.length === 0) return answer(undefined);
   const shared = finished.filter(({ sizes }) => sizes.some((size) => sizeIndex(chart.sizes, size) >= 0));
   const sameUnit = shared.filter(({ unit }) => unit === chart.unit);
   const [one, ...others] = sameUnit.length > 0 ? sameUnit : shared;

@@ -78,10 +78,7 @@ const BETWEEN: Readonly<Record<BetweenSizes, string>> = {
 export function ruleWords(fitting: Fitting, body: Body, { places, frame }: Decided): string {
   const { garment, unit } = fitting;
   const sentences: string[] = [];
-  if (
-    frame.bust === undefined &&
-    places.some(({ by, least, place }) => place === "bust" && by === "finished" && least!.from === "default")
-  ) {
+  if (places.some(({ by, least, place }) => place === "bust" && by === "finished" && least!.from === "default")) {
     const [own, from, to] = [2.5, 1.5, 4].map((value) => convert(value, "in", unit ?? "in"));
     sentences.push(
       `The least ease at the bust is ours, ${spoken(own!, unit)}; published ones run from ${spoken(from!, unit).replace(/ \w+$/, "")} to ${spoken(to!, unit)}.`,

@@ -77,7 +77,7 @@ function blendWords({ chart }: Fitting, girths: readonly BlendGirth[]): string {
 function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Decided): string {
   const { chart, unit } = fitting;
   const size = (index: number) => chart.sizes[index]!;
-  const by = frame.place === "highBust" ? "high bust" : placeName(frame.place);
+  const by = placeName(frame.place);
   if (!byFinished) {
     const judged = places.filter((place) => place.by === "body");
     if (judged.every(({ byBody }) => byBody === cut) && frame.index === cut)

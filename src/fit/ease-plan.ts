@@ -81,7 +81,7 @@ function easeRow(fitting: Fitting, body: Body, frame: Frame, place: Place, index
   const measure = adjusted ? patternBody.value : own.value;
   const least = leastAt(fitting, place, own.value, body.name);
   if (!least.ok) return least;
-  const ease = clean(figure.value - measure) + 0;
+  const ease = clean(figure.value - measure);
   const term = termOf(ease, garment, place, { unit: unit ?? "in", settings, person: body.name });
   const word = term.ok ? term.value : "";
   const enough = least.value === undefined ? "" : ease >= least.value.value - TOLERANCE ? "enough" : "tight";

@@ -18,18 +18,22 @@ interface Rank {
 }
 
 const LETTERS = ["xxxxs", "xxxs", "xxs", "xs", "s", "m", "l", "xl", "xxl", "xxxl", "xxxxl", "xxxxxl"];
+const [XS, XL] = [LETTERS.indexOf("xs"), LETTERS.indexOf("xl")];
+/** A child's size between 6 and 7. */
+const SIX_X: Rank = { scale: "", rank: 6.5 };
 
 /**
- * Where a size stands among its like. 00 comes before 0; 1X is XL; 2X, 2XL and XXL are one size; a number with letters (18W, 3T)
+ * Where a size stands among its like. 00 comes before 0, 00P before 0P; 6X, a child's size, after 6; 1X is XL; 2X, 2XL and XXL are one size; a number with letters (18W, 3T)
  * is on a scale of its own. Common practice, no source.
  */
 function rankOf(size: string): Rank | undefined {
   const key = labelKey(size);
-  if (/^0{2,}$/.test(key)) return { scale: "", rank: 1 - key.length };
-  const number = /^(\d{1,3})([a-z]{0,3})$/.exec(key);
+  if (key === "6x") return SIX_X;
+  const number = /^(0{4}|\d{1,3})([a-z]{0,3})$/.exec(key);
   const many = number && /^(x[ls]?)$/.exec(number[2]!) ? Number(number[1]) : 0;
-  if (many > 0 && many < 6) return letterRank("x".repeat(many) + (number![2] === "xs" ? "s" : "l"));
-  if (number) return { scale: number[2]!, rank: Number(number[1]) };
+  if (many > 0) return { scale: "letters", rank: number![2] === "xs" ? XS + 1 - many : XL - 1 + many };
+  if (number)
+    return { scale: number[2]!, rank: /^0{2,}$/.test(number[1]!) ? 1 - number[1]!.length : Number(number[1]) };
   return letterRank(key === "x" ? "xl" : key);
 }
 
@@ -51,7 +55,7 @@ export function readSizeGroup(cell: Cell): Result<SizeGroup> {
   const words = sizesIn(text);
   const ranks = words.map(rankOf);
   const [first, last] = [ranks[0], ranks.at(-1)];
-  if (typeof cell === "boolean" || words.length === 0) return refuse("unreadableGroup", { text });
+  if (typeof cell === "boolean") return refuse("unreadableGroup", { text });
   const listed = new Set(words.map(labelKey));
   if (words.length === 1) return answer({ text, holds: (size) => listed.has(labelKey(size)) });
   if (!first || !last) return refuse("unreadableGroup", { text });
@@ -134,8 +138,7 @@ function wantedSizes(cells: readonly Cell[], groups: readonly SizeGroup[]): Resu
     const size = readSizeCell(cell, labels);
     if (!size.ok && size.problem.code === "blank") continue;
     if (!size.ok) return size;
-    const whole = groups.some(({ holds }) => holds(size.value)) ? [size.value] : sizesIn(size.value);
-    for (const one of whole) wanted.set(labelKey(one), one);
+    for (const one of sizesIn(size.value)) wanted.set(labelKey(one), one);
   }
   return answer([...wanted.values()]);
 }

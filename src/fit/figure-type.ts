@@ -110,7 +110,7 @@ function typesNote(charts: readonly NamedChart[], types: readonly FigureType[], 
     const each = differences.map(
       ({ place, difference }) => `${differenceWords(difference, unit)} at the ${placeName(place)}`,
     );
-    return `${name}, size ${size}, is ${each.length === 0 ? "not compared" : listed(each)}`;
+    return `${name}, size ${size}, is ${listed(each)}`;
   });
   const names = nearest.map((index) => types[index]!.name);
   const verdict = names.length === 1 ? "suits better" : "suit equally well";

@@ -114,8 +114,9 @@ function picturePlace(
   if (!at) return undefined;
   const adjusted = girth.reason === "bust adjustment";
   const figure = cut !== null && finished?.has(girth.place) ? finished.at(girth.place, cut) : undefined;
-  const measure = adjusted && cut !== null ? (bandOf(cut)?.at ?? girth.measure!) : girth.measure!;
-  const ease = figure?.ok ? clean(figure.value - measure) + 0 : null;
+  // After the adjustment the bust has the ease of the pattern's own bust, which isn't known where it isn't printed.
+  const measure = adjusted && cut !== null ? bandOf(cut)?.at : girth.measure!;
+  const ease = figure?.ok && measure !== undefined ? clean(figure.value - measure) : null;
   const term =
     ease === null ? undefined : termOf(ease, garment, girth.place, { unit: unit ?? "in", settings, person: body.name });
   const tight = ease !== null && girth.least !== undefined && ease < girth.least.value - TOLERANCE;

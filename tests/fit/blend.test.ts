@@ -109,7 +109,7 @@ describe("blend", () => {
 
   it("says where a shirt isn't judged", () => {
     expect(at(got(blend(missesChart, body, "shirt")), "hip").note).toMatch(
-      /a shirt isn't judged by it, blend only where/,
+      /: this garment \(shirt\) isn't judged by it, blend only where it is close or reaches so far\.$/,
     );
   });
 
@@ -267,6 +267,162 @@ describe("blend", () => {
         "101 finished against 36 in in the body chart: cm against inches? Write the unit beside the figure.",
       );
     });
+  });
+
+  // 28.4 lies nearest 14, 39.5 nearest 16: the lines that are cut are the printed ones.
+  it("changes by the printed lines for a body that lies between two of them", () => {
+    const rows = got(blend(missesChart, bodyOf({ bust: 34.3, waist: 28.4, hip: 39.5 }), "dress"));
+    expect(rows.map(({ size, girthChange }) => [size, girthChange])).toEqual([["12", 0], ["14", 1.5], ["16", 4]]); // prettier-ignore
+  });
+
+  it("says of a shirt by chest and neck what sets its frame, and draws no line to a frame place", () => {
+    const chart = chartOf("body", "in", ["S", "M", "L"], {
+      neck: [14, 15, 16], shoulder: [17, 18, 19], chest: [36, 40, 44], waist: [30, 34, 38],
+    }); // prettier-ignore
+    const notes = (body: Record<string, number>) =>
+      got(blend(chart, bodyOf(body), "men's shirt")).map(({ place, size, note }) => [place, size, note]);
+    const upper = [
+      ["neck", "L", "Sets the frame size: the closest size."],
+      ["shoulder", "L", "Frame place, never blended; by itself it is a S: alter it in the frame size."],
+      ["chest", "L", "Straight on in size L from the neck. Stays in the frame size; by itself it is a M."],
+    ];
+    expect(notes({ neck: 16, shoulder: 17, chest: 40 })).toEqual([
+      ...upper,
+      ["waist", null, "The waist isn't measured: it is not blended."],
+    ]);
+    expect(notes({ neck: 16, shoulder: 17, chest: 40, waist: 34 })).toEqual([
+      ...upper,
+      [
+        "waist",
+        "M",
+        "Draw the line from L at the chest to M at the waist. The closest size by the body chart: this garment (men's shirt) isn't judged by it, blend only where it is close or reaches so far.",
+      ],
+    ]);
+  });
+
+  it("says that a frame place is off the chart by itself", () => {
+    const chart = chartOf("body", "in", ["S", "M", "L"], { neck: [13, 14, 15], bust: [34, 36, 38] });
+    expect(got(blend(chart, bodyOf({ neck: 17, bust: 36 }), "shirt"))[0]).toMatchObject({
+      place: "neck",
+      size: "M",
+      note: "Frame place, never blended; by itself it is off the chart: alter it in the frame size.",
+    });
+  });
+
+  it("fits trousers at the waist, and leaves the thigh to the wearer", () => {
+    const chart = chartOf("body", "in", ["S", "M", "L"], { waist: [26, 28, 30], hip: [36, 38, 40], thigh: [20, 21, 22] }); // prettier-ignore
+    expect(got(blend(chart, bodyOf({ waist: 26, hip: 38, thigh: 20 }), "trousers")).map(({ note }) => note)).toEqual([
+      "The closest size by the body chart.",
+      "Draw the line from S at the waist to M at the hip. Sets the frame size: the closest size.",
+      "Draw the line from M at the hip to S at the thigh. The closest size by the body chart: this garment (trousers) isn't judged by it, blend only where it is close or reaches so far.",
+    ]);
+  });
+
+  it("draws the line past a girth that isn't measured, and none from the high bust", () => {
+    const rows = got(blend(missesChart, bodyOf({ highBust: 32, bust: 34, hip: 38 }), "nightwear"));
+    expect(at(rows, "highBust").note).toBe("Frame place, never blended.");
+    expect(at(rows, "bust").note).toBe("Sets the frame size: the closest size.");
+    expect(at(rows, "hip").note).toBe(
+      "Draw the line from 12 at the bust to 14 at the hip. The closest size by the body chart.",
+    );
+  });
+
+  // By hand: finished is the chart's figure and so much more; least ease bust 2 1/2, waist 1, hip 2 in.
+  it("says why a place has its size by the finished measurements", () => {
+    const note = (measures: Record<string, number>, more: Record<string, number>, place: string) =>
+      at(got(blend(missesChart, bodyOf(measures), "dress", { finished: finishedFrom(missesChart, more) })), place).note;
+    const slim = { bust: 38, waist: 28, hip: 40 };
+    const roomy = { bust: 3, waist: 2, hip: 4 };
+    expect(note(slim, roomy, "bust")).toBe("Sets the frame size: the closest size.");
+    expect(note(slim, roomy, "waist")).toBe(
+      "Draw the line from 16 at the bust to 14 at the waist. The closest size by the body chart.",
+    );
+    expect(note(slim, roomy, "hip")).toBe(
+      "Draw the line from 14 at the waist to 16 at the hip. The frame size has 4 inches of ease (2 inches wanted, our least ease).",
+    );
+    // Waist 28: 28 1/2 finished in 14 is 1/2 in, 30 1/2 in 16 is 2 1/2.
+    expect(note({ bust: 40, waist: 28, hip: 42 }, { bust: 3, waist: 0.5, hip: 2 }, "waist")).toBe(
+      "Draw the line from 18 at the bust to 16 at the waist. First size with enough: 2 1/2 inches of ease (1 inch wanted, our least ease).",
+    );
+    expect(note({ bust: 34, waist: 26.5, hip: 40 }, { bust: 3, waist: 2, hip: 2 }, "hip")).toBe(
+      "Draw the line from 12 at the waist to 16 at the hip. First size with enough: 2 inches of ease (2 inches wanted, our least ease).",
+    );
+    expect(note({ bust: 46, waist: 39, hip: 51 }, roomy, "hip")).toBe(
+      "Straight on in size 24 from the waist. No size has the ease wanted (2 inches wanted, our least ease). 1 inch beyond size 24, the largest: 1/4 inch an edge.",
+    );
+  });
+
+  // 1/2 in is 1.27 cm.
+  it("has its limit at an edge in the chart's unit, her own where she says, and none in no unit", () => {
+    const chart = chartOf("body", "cm", ["38", "40"], { bust: [88, 92], hip: [96, 100] });
+    const hip = (measure: number, unit: "cm" | null = "cm") =>
+      at(got(blend({ ...chart, unit }, bodyOf({ bust: 92, hip: measure }), "nightwear")), "hip").note;
+    expect(hip(104)).toMatch(/ 4 centimetres beyond size 40, the largest: 1 centimetre an edge\.$/);
+    expect(hip(106)).toMatch(
+      / 1\.5 centimetres an edge\. That is more than about 1\.27 centimetres an edge \(from memory\): slash and spread/,
+    );
+    expect(hip(106, null)).toMatch(
+      / 6 beyond size 40, the largest: 1\.5 an edge\. About 1\/2 inch an edge is the most \(from memory\)\.$/,
+    );
+    const settings = settingsOf(["Edge limit", "dress", "hip", 1, "in"]);
+    const rows = got(blend(missesChart, bodyOf({ bust: 46, waist: 42, hip: 51 }), "dress", { settings }));
+    expect(at(rows, "hip").note).toMatch(/3 inches beyond size 24, the largest: 3\/4 inch an edge\.$/);
+    expect(at(rows, "waist").note).toMatch(/3\/4 inch an edge\. That is more than about 1\/2 inch an edge/);
+  });
+
+  it("rounds by the step of the garment and the person that the row names", () => {
+    const settings = settingsOf(["Step", "dress", "", "1/4", "in"], ["Step", "shirt", "", "1/2", "in", "Ada"]);
+    const waist = (garment: string, name: string) =>
+      at(got(blend(missesChart, { ...body, name }, garment, { settings })), "waist").edgeChange;
+    // 3/8 in: half way between two quarters, then nearest a half.
+    expect([waist("dress", "Mina"), waist("shirt", "Ada"), waist("shirt", "Mina")]).toEqual([0.5, 0.5, 0.375]);
+    const short = bodyOf({ bust: 34, waist: 26.5, hip: 36, backWaistLength: 16.2 });
+    expect(at(got(blend(missesChart, short, "dress", { settings })), "backWaistLength").lengthChange).toBe(0);
+  });
+
+  it("asks only for the lengths that the chart prints, and believes a unit that is written", () => {
+    const legs = bodyOf({ waist: 30, hip: 40, insideLeg: 30 });
+    expect(got(blend(missesChart, legs, "trousers")).map(({ place }) => place)).toEqual(["waist", "hip"]);
+    const chart = chartOf("body", "cm", ["S", "M"], { hip: [90, 94], insideLeg: [76, 77] });
+    // A child's 30 cm of leg on a grown-up's chart: odd, but no inches.
+    expect(
+      at(got(blend(chart, bodyOf({ hip: 90, insideLeg: 30 }, null, "cm"), "trousers")), "insideLeg"),
+    ).toMatchObject({
+      lengthChange: -46,
+      note: "Shorten size S by 46 centimetres, where the pattern has this length.",
+    });
+    expect(said(blend(chart, bodyOf({ hip: 90, insideLeg: 30 }), "trousers"))).toMatch(/cm against inches/);
+  });
+
+  it("speaks of growth only at a child's height, or where a row names the person", () => {
+    const chart = chartOf("body", "cm", ["104", "110"], { hip: [60, 63], insideLeg: [45, 48], height: [104, 110] });
+    const mina = bodyOf({ hip: 60, insideLeg: 45, height: 105 }, "Mina");
+    const notes = (garment: string, ...rows: (string | number)[][]) =>
+      got(blend(chart, mina, garment, { settings: settingsOf(...rows) }))
+        .filter(({ lengthChange }) => lengthChange !== null)
+        .map(({ note }) => note);
+    const longer = (more: string) => `Lengthen size 104 by ${more}, where the pattern has this length.`;
+    expect(notes("child's trousers")).toEqual([
+      "As printed for size 104.",
+      `${longer("1 centimetre")} Nothing to grow: a row Growth in the settings adds it.`,
+    ]);
+    expect(notes("trousers", ["Growth", "", "", 3, "cm", "Mina"])).toEqual([
+      "As printed for size 104.",
+      `${longer("4 centimetres")} 3 centimetres of it to grow. Height alone doesn't say where: go by the lengths along the body.`,
+    ]);
+    const settings = settingsOf(["Growth", "", "height", 3, "cm"]);
+    expect(said(blend({ ...chart, unit: null }, mina, "child's trousers", { settings }))).toBe(
+      "This chart doesn't say inches or centimetres, so 3 cm can't be compared with it: add a Unit column.",
+    );
+  });
+
+  it("refuses a garment it doesn't know, and a thigh beyond the chart where the chart has no figure to go beyond", () => {
+    expect(said(blend(missesChart, body, "tent"))).toMatch(/^"tent" is not a garment known here\./);
+    const chart = chartOf("body", "in", ["S", "M", "L"], { hip: [36, 38, 40], thigh: [20, 21, null] });
+    const finished = chartOf("finished", "in", ["S", "M", "L"], { thigh: [24, 25, 26] });
+    expect(said(blend(chart, bodyOf({ hip: 38, thigh: 23 }), "trousers", { finished }))).toBe(
+      "The chart has no figure for thigh in size L, and the answer hangs on it: fill it in.",
+    );
   });
 
   it("refuses a frame place off the chart", () => {

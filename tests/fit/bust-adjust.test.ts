@@ -106,6 +106,38 @@ describe("bustAdjust", () => {
     expect(got(bustAdjust(missesChart, 36, 38)).note).toMatch(/were the two swapped\?/);
   });
 
+  it("says what decided, in which row it read, and what to do on the half front piece", () => {
+    const note = (...args: [number, number, Parameters<typeof bustAdjust>[3]?]) =>
+      got(bustAdjust(missesChart, ...args)).note;
+    const row = "Read in the chart's high bust row, closest size.";
+    expect(note(40, 36)).toBe(
+      `The high bust decides. ${row} Full-bust adjustment: add 1 inch on the half front piece.`,
+    );
+    expect(note(40, 36, { threshold: 2 })).toBe(
+      `The high bust decides, from 2 in difference. ${row} Full-bust adjustment: add 1 inch on the half front piece.`,
+    );
+    expect(note(40, 36, { chartRow: "bust" })).toBe(
+      "The high bust decides. Read in the bust row with 2 in added for the drafted difference, closest size. Full-bust adjustment: add 1 inch on the half front piece.",
+    );
+    expect(note(38, 36)).toBe(`The high bust decides. ${row} The bust needs no adjustment.`);
+    // As large above as over the bust: a flat chest, no swapped figures.
+    expect(note(36, 36)).toBe(
+      `The high bust decides. ${row} Small-bust adjustment: take out 1 inch on the half front piece.`,
+    );
+  });
+
+  it("adds to a chart without a unit only what is said, and refuses a bust that isn't printed", () => {
+    const chart = chartOf("body", null, missesChart.sizes, { bust: missesChart.rows[1]!.values });
+    expect(said(bustAdjust(chart, 40, 36))).toBe(
+      "This chart doesn't say inches or centimetres, so 2 in can't be compared with it: add a Unit column.",
+    );
+    expect(got(bustAdjust(chart, 40, 36, { draftedDifference: 2 }))).toMatchObject({ size: "16", adjustment: 2 });
+    const gap = chartOf("body", "in", ["14", "16"], { highBust: [34, 36], bust: [36, null] });
+    expect(said(bustAdjust(gap, 40, 36))).toBe(
+      "The chart has no figure for bust in size 16, and the answer hangs on it: fill it in.",
+    );
+  });
+
   it("names no cup where the chart doesn't say inches or centimetres, and adds no inches to it", () => {
     expect(got(bustAdjust({ ...missesChart, unit: null }, 40, 36))).toMatchObject({ size: "16", patternCup: "" });
     expect(said(bustAdjust({ ...missesChart, unit: null }, 40, 36, { chartRow: "bust" }))).toMatch(

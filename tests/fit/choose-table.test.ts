@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Chart } from "../../src/chart/model";
 import { chooseTable, finishedFor, type TableQuestion } from "../../src/fit/choose-table";
-import { answer } from "../../src/problem";
-import { bodyOf, finishedFrom, got, missesChart, said } from "./bodies";
+import { answer, refuse } from "../../src/problem";
+import { bodyOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
 /** The misses chart with other size labels, and each place so much more. */
 function like(ending: string, more: Readonly<Record<string, number>>): Chart {
@@ -80,6 +80,55 @@ describe("chooseTable", () => {
     const large = bodyOf({ bust: 46 });
     expect(got(chooseTable([petite, missesChart], large, question({ optionsFor })))).toBe(missesChart);
   });
+
+  it("takes the only table whatever the body lacks, and wants at least one", () => {
+    expect(got(chooseTable([missesChart], bodyOf({ waist: 28 }), question()))).toBe(missesChart);
+    expect(() => chooseTable([], bodyOf({ bust: 34 }), question())).toThrow(RangeError);
+  });
+
+  const withRow = (chart: Chart, place: string, value: number): Chart => ({
+    ...chart,
+    rows: [...chart.rows, { place, label: place, values: chart.sizes.map(() => value) }],
+  });
+  const girths = (chart: Chart): Chart => ({
+    ...chart,
+    rows: chart.rows.filter(({ place }) => place !== "backWaistLength"),
+  });
+
+  it("asks for every measure that would tell, and for none that only one of the tables prints", () => {
+    const body = bodyOf({ bust: 34 });
+    const both = [withRow(missesChart, "height", 66), withRow(petite, "height", 62)];
+    expect(said(chooseTable(both, body, question()))).toMatch(
+      / Measure the back waist length or height, which tells the figure type, or choose the range of one table as the chart\.$/,
+    );
+    expect(said(chooseTable([girths(missesChart), petite], body, question()))).toMatch(
+      / by the table 6P to 24P\. Choose the range of one table as the chart\.$/,
+    );
+  });
+
+  it("goes by the settings for a garment of her own, and refuses one that it doesn't know", () => {
+    const settings = settingsOf(["Like", "choir gown", "", "shirt", ""]);
+    const own = question({ garment: "choir gown", optionsFor: () => answer({ settings }) });
+    const body = bodyOf({ bust: 34, backWaistLength: 15.5 });
+    expect(got(chooseTable([missesChart, petite], body, own))).toBe(petite);
+    expect(said(chooseTable([missesChart, petite], body, question({ garment: "choir gown" })))).toMatch(
+      /^"choir gown" is not a garment known here\./,
+    );
+  });
+
+  it("hands on what its settings or finished measurements are refused for, and what a blend is", () => {
+    const no = refuse("blank", { wanted: "a Unit column" });
+    const body = bodyOf({ bust: 34, waist: 28 });
+    const sentence = "This is blank: a Unit column is needed here.";
+    expect(said(chooseTable([missesChart, petite], body, question({ optionsFor: () => no })))).toBe(sentence);
+    const second = (chart: Chart) => (chart === petite ? no : answer({}));
+    expect(said(chooseTable([missesChart, petite], body, question({ optionsFor: second })))).toBe(sentence);
+    const fault = { fault: { code: "unreadableLength", details: { text: "28?" } } } as const;
+    const unread = withFault(body, "waist", fault);
+    expect(said(chooseTable([missesChart, petite], unread, question({ answers: "blend" })))).toBe(
+      `"28?" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`,
+    );
+  });
 });
 
 describe("finishedFor", () => {
@@ -89,6 +138,18 @@ describe("finishedFor", () => {
     expect(got(finishedFor(petite, [misses, short], "Choir blouse"))).toBe(short);
     expect(got(finishedFor(missesChart, [{ ...misses, unit: "cm" }, misses], "Choir blouse"))).toBe(misses);
     expect(got(finishedFor(missesChart, [], "Choir blouse"))).toBeUndefined();
+  });
+  it("knows the table by any size that both have, and takes the only one as it is", () => {
+    const misses = finishedFrom(missesChart, { bust: 4 });
+    const short = finishedFrom(petite, { bust: 4 });
+    const some: Chart = { ...missesChart, sizes: ["6", "8"], rows: missesChart.rows.map((row) => ({ ...row, values: row.values.slice(0, 2) })) }; // prettier-ignore
+    expect(got(finishedFor(some, [short, misses], "Choir blouse"))).toBe(misses);
+    const first: Chart = { ...misses, sizes: ["6"] };
+    expect(got(finishedFor(some, [short, first], "Choir blouse"))).toBe(first);
+    const metric: Chart = { ...misses, unit: "cm" };
+    expect(got(finishedFor(missesChart, [short, metric], "Choir blouse"))).toBe(metric);
+    // With other sizes only, the answer says later which size isn't there.
+    expect(got(finishedFor(missesChart, [short], "Choir blouse"))).toBe(short);
   });
   it("refuses two tables of which either could be meant", () => {
     const misses = finishedFrom(missesChart, { bust: 4 });

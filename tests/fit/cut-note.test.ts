@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cutNote } from "../../src/fit/cut-note";
+import { cutNote, noteCutter } from "../../src/fit/cut-note";
 import type { Chart, Fault } from "../../src/chart/model";
 import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
@@ -246,6 +246,62 @@ describe("cutNote", () => {
     expect(note(missesChart, bodyOf({ bust: 35 }), "shirt", { settings })).toBe(
       "Cut size 12, by the bust. Without finished measurements the ease isn't checked. The waist and the hip are not checked. Between two sizes the smaller is taken, as your settings say.",
     );
+  });
+
+  it("names together the places of one size", () => {
+    expect(note(missesChart, bodyOf({ bust: 38, waist: 28, hip: 40 }), "dress")).toMatch(
+      /^A blend fits better: 16 at the bust and the hip and 14 at the waist\. In one piece cut size 16: by the body chart the bust is a 16, the waist is a 14 and the hip is a 16, and the largest decides\. /,
+    );
+  });
+
+  it("doesn't judge a bust by the chart that gets its adjustment", () => {
+    const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+    expect(note(missesChart, bodyOf({ highBust: 36, bust: 40, waist: 30, hip: 40 }), "dress", { settings })).toMatch(
+      /^Cut size 16, by the high bust, waist and hip\. In size 16 it wants a full-bust adjustment of 2 inches/,
+    );
+  });
+
+  it("calls a place that isn't measured not checked, and one with just the least ease all right", () => {
+    expect(note(missesChart, bodyOf({ bust: 34, hip: 36 }), "shirt", { finished })).toMatch(
+      / The waist is not checked\. The hip has 4 inches of ease\. /,
+    );
+    // Waist 28 1/2 finished in size 12.
+    expect(note(missesChart, bodyOf({ bust: 34, waist: 27.5, hip: 36 }), "shirt", { finished })).toMatch(
+      / The waist has 1 inch of ease\. The hip has/,
+    );
+  });
+
+  it("says that the least ease is ours, too, where the bust itself decides below a threshold", () => {
+    const settings = settingsOf(["Threshold", "", "", 2, "in"]);
+    expect(note(missesChart, bodyOf({ highBust: 34, bust: 35 }), "top", { settings, finished })).toMatch(
+      / The least ease at the bust is ours, 2 1\/2 inches; published ones run from 1 1\/2 to 4 inches\./,
+    );
+  });
+
+  it("says that a jacket has no least ease of its own as long as one place goes by ours", () => {
+    const jacket = (...rows: (string | number)[][]) =>
+      note(missesChart, bodyOf({ bust: 34, hip: 36 }), "jacket", { finished, settings: settingsOf(...rows) });
+    const own = ["Least ease", "jacket", "bust", 3, "in"];
+    expect(jacket(own)).not.toMatch(/of its own/);
+    expect(jacket(own, ["Governs", "jacket", "", "bust, hip", ""])).toMatch(/A jacket has no least ease of its own/);
+  });
+
+  it("speaks of the books only where the default by the hip stands", () => {
+    const hips = bodyOf({ waist: 30, hip: 40 });
+    const of = (garment: string, ...rows: string[][]) =>
+      note(missesChart, hips, garment, { settings: settingsOf(...rows) });
+    expect(of("leggings")).not.toMatch(/most books/);
+    expect(of("trousers")).toMatch(/most books/);
+    expect(of("trousers", ["Frame", "trousers", "waist", "", ""])).not.toMatch(/most books/);
+    expect(of("full skirt", ["Frame", "full skirt", "hip", "", ""])).not.toMatch(/most books/);
+  });
+
+  it("keeps the least ease of one person from the next", () => {
+    const settings = settingsOf(["Least ease", "shirt", "bust", 4, "in", "Ada"]);
+    const cutter = got(noteCutter(missesChart, "shirt", { finished, settings }));
+    // Size 12 finished 37: 3 in on 34; size 14 has 5.
+    expect(said(cutter(bodyOf({ bust: 34 }, "Ada")))).toMatch(/^Cut size 14\. The frame size by the bust is 12;/);
+    expect(said(cutter(bodyOf({ bust: 34 }, "Mina")))).toMatch(/^Cut size 12, the frame size by the bust\./);
   });
 
   it("refuses where no size has the ease, and what it can't read of a place that it would blend", () => {

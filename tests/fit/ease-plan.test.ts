@@ -144,6 +144,33 @@ describe("easePlan", () => {
     ).toEqual([["12", "bust", 4], ["14", "bust", 6]]); // prettier-ignore
   });
 
+  it("gives only the bust its ease after the adjustment", () => {
+    const settings = settingsOf(["Frame", "", "high bust", "", ""]);
+    const curvy = bodyOf({ highBust: 36, bust: 40, waist: 29 });
+    const plan = got(
+      easePlan(missesChart, curvy, "top", finishedFrom(missesChart, { bust: 3, waist: 2 }), { settings }),
+    );
+    // Size 16: waist 32 in finished on her own 29, not on the pattern's 30.
+    expect(plan.filter(({ size }) => size === "16").map(({ place, ease }) => [place, ease])).toEqual([
+      ["bust", 3],
+      ["waist", 3],
+    ]);
+  });
+
+  it("leaves out a girth that the body chart doesn't print, though body and garment have it", () => {
+    const own = chartOf("finished", "in", missesChart.sizes, {
+      hip: missesChart.rows[3]!.values.map((value) => (value as number) + 3),
+      thigh: missesChart.sizes.map((_, at) => 22 + at),
+    });
+    const plan = got(easePlan(missesChart, bodyOf({ hip: 40, thigh: 23 }), "trousers", own));
+    expect([...new Set(plan.map(({ place }) => place))]).toEqual(["hip"]);
+  });
+
+  it("says that nothing is by design where the pattern has just the least ease", () => {
+    const [first] = got(easePlan(missesChart, bodyOf({ bust: 30.5 }), "top", finishedFrom(missesChart, { bust: 2.5 })));
+    expect(first!.note).toBe("Frame size. 2 1/2 inches to move, 0 inches by design; least ease 2 1/2 inches, ours.");
+  });
+
   it("refuses a garment it doesn't know, a cell that is no measure, a figure that isn't printed, a unit that isn't said", () => {
     expect(said(easePlan(missesChart, body, "tent", finished))).toMatch(/^"tent" is not a garment known here\. Known/);
     const fault = { fault: { code: "unreadableLength", details: { text: "40?" } } } as const;

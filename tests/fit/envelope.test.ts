@@ -17,7 +17,7 @@ describe("envelopes", () => {
     expect(buy(["4-6", "8-10", "12-14", "14-16"], 6, 8, 14)).toEqual(["4-6", "8-10", "12-14"]);
   });
 
-  it("needs both ends of a blend unless a group has that very label", () => {
+  it("needs both ends of a blend", () => {
     expect(buy(["6-12", "14-20"], "12-16")).toEqual(["6-12", "14-20"]);
     expect(buy(["6-12", "14-20"], "8+10")).toEqual(["6-12"]);
   });
@@ -39,16 +39,40 @@ describe("envelopes", () => {
     expect(buy(["4X-6X"], "XL")).toBe(`"4X-6X" can't be read as a group of sizes. Write it like 6-12, or 6 to 12.`);
   });
 
+  // Children's patterns are sold as 2-6X or 4-6X and 7-14, plus sizes as 1X-5X: common practice, no source.
+  it("puts a child's 6X after 6, and leaves other letters beside a number a scale of their own", () => {
+    for (const size of [4, "5", 6, "6X"]) expect(buy(["4-6X", "7-14"], size)).toEqual(["4-6X"]);
+    expect(buy(["4-6X", "7-14"], "6x", 8)).toEqual(["4-6X", "7-14"]);
+    expect(buy(["4, 5, 6, 6X"], 5)).toEqual(["4, 5, 6, 6X"]);
+    expect(buy(["2-6"], "6X")).toBe("Size 6X is in none of these groups (2-6).");
+    expect(buy(["7-14"], "6X")).toBe("Size 6X is in none of these groups (7-14).");
+    expect(buy(["XL-3X"], "2XT")).toBe("Size 2XT is in none of these groups (XL-3X).");
+    expect(buy(["3XL-7XL"], "6XL")).toEqual(["3XL-7XL"]);
+    expect(buy(["XXXXS-S"], "3XS")).toEqual(["XXXXS-S"]);
+    expect(buy(["4XS-S"], "XXXS")).toEqual(["4XS-S"]);
+  });
+
+  it("reads a list by its ends, and skips blank sizes", () => {
+    expect(buy(["8-10-12"], 12)).toEqual(["8-10-12"]);
+    expect(buy(["8-10-12"], 14)).toBe("Size 14 is in none of these groups (8-10-12).");
+    expect(buy(["6-12", "14-20"], 12, "", null, 8)).toEqual(["6-12"]);
+  });
+
   it("puts 00 and 000 before 0", () => {
     expect(buy(["00-8"], "00")).toEqual(["00-8"]);
     expect(buy(["00-8"], 8)).toEqual(["00-8"]);
     expect(buy(["00-8"], "000")).toBe("Size 000 is in none of these groups (00-8).");
     expect(buy(["000-0"], "00")).toEqual(["000-0"]);
+    // A petite 00 is smaller than a petite 0, and a child's 100 cm no nought.
+    expect(buy(["0P-8P"], "00P")).toBe("Size 00P is in none of these groups (0P-8P).");
+    expect(buy(["00P-8P"], "0P")).toEqual(["00P-8P"]);
+    expect(buy(["92-110"], 100)).toEqual(["92-110"]);
   });
 
   it("refuses a group that it can't read, and a spreadsheet error", () => {
     const unreadable = (text: string) => `"${text}" can't be read as a group of sizes. Write it like 6-12, or 6 to 12.`;
-    for (const text of ["12-6", "6-M", "18W-20", "small-large", "-"]) expect(buy([text], 8)).toBe(unreadable(text));
+    for (const text of ["12-6", "6-M", "2-M", "18W-20", "small-large", "small-8", "8-large", "-"])
+      expect(buy([text], 8)).toBe(unreadable(text));
     expect(buy([true], 8)).toBe(unreadable("true"));
     expect(buy([46174], 8)).toBe("Excel has made a date of this (46174): type 0 7/8, or 6 to 12.");
     expect(envelopes([{ error: "#REF!" }], [8])).toMatchObject({ problem: { code: "errorCell", details: { error: "#REF!" } } }); // prettier-ignore

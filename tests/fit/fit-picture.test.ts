@@ -157,6 +157,51 @@ describe("fitPicture", () => {
     expect(hip(41)).toMatchObject({ ease: -1, word: "smaller than the body: stretch knits only", tight: true });
   });
 
+  it("calls just the least ease enough, and none at all tight beside her own word", () => {
+    const settings = settingsOf(["Close-fitting", "shirt", "hip", "0 to 1", "in"]);
+    const hip = (measure: number, options: object) =>
+      got(fitPicture(missesChart, bodyOf({ bust: 34, hip: measure }), "shirt", { finished, ...options })).places.at(-1);
+    expect(hip(38, {})).toMatchObject({ ease: 2, word: "enough", tight: false });
+    expect(hip(40, { settings })).toMatchObject({ ease: 0, word: "close-fitting, tight", tight: true });
+  });
+
+  it("calls nothing tight where there is no size to cut", () => {
+    const picture = got(fitPicture(missesChart, bodyOf({ bust: 46, waist: 39, hip: 51 }), "dress", { finished }));
+    expect(picture.cut).toBeNull();
+    expect(picture.places.map(({ ease, word, tight }) => [ease, word, tight])).toEqual(Array(3).fill([null, "", false])); // prettier-ignore
+  });
+
+  it("says the ease without a word where none is known", () => {
+    const chart = chartOf("body", "in", ["S", "M"], { hip: [36, 38], thigh: [20, 21] });
+    const own = chartOf("finished", "in", ["S", "M"], { hip: [39, 41], thigh: [24, 25] });
+    const thigh = got(fitPicture(chart, bodyOf({ hip: 36, thigh: 20 }), "trousers", { finished: own })).places.at(-1);
+    expect(thigh).toMatchObject({ word: "", words: "Thigh 20 inches: size S; in size S 4 inches of ease." });
+  });
+
+  it("draws no frame where its size has no figure", () => {
+    const sizes = ["12", "14", "16"];
+    const chart = chartOf("body", "in", sizes, { bust: [34, 36, 38], hip: [36, null, 40] });
+    const own = chartOf("finished", "in", sizes, { hip: [40, 42, 44] });
+    // Hip 41: 1 in of ease in 14, 3 in 16.
+    const picture = got(fitPicture(chart, bodyOf({ bust: 36, hip: 41 }), "shirt", { finished: own }));
+    expect(picture.places.at(-1)).toMatchObject({ place: "hip", size: "16", frameAt: null });
+  });
+
+  it("doesn't say the ease after an adjustment by a pattern bust that isn't printed", () => {
+    const sizes = ["12", "14", "16"];
+    const chart = chartOf("body", "in", sizes, { highBust: [32, 34, 36], bust: [34, 36, null], waist: [26.5, 28, 30] });
+    const own = chartOf("finished", "in", sizes, { bust: [37, 39, 41], waist: [28.5, 30, 32] });
+    const settings = settingsOf(["Frame", "dress", "high bust", "", ""]);
+    const curvy = bodyOf({ highBust: 34, bust: 37, waist: 30 });
+    const picture = got(fitPicture(chart, curvy, "dress", { finished: own, settings }));
+    expect(picture.cut).toBe("16");
+    expect(picture.places.find(({ place }) => place === "bust")).toMatchObject({
+      ease: null,
+      word: "",
+      words: "Bust 37 inches: size 14.",
+    });
+  });
+
   it("says nothing of inches where the chart doesn't", () => {
     const chart = chartOf("body", null, ["S", "M"], { hip: [36, 38] });
     const own = chartOf("finished", null, ["S", "M"], { hip: [34, 36] });

@@ -80,6 +80,21 @@ describe("fitTerm", () => {
     expect(said(fitTerm(0.5, "men's shirt", "neck", { settings }))).toBe("enough");
   });
 
+  it("goes by the least ease at a child's bust, where no bands are printed", () => {
+    expect(said(fitTerm(2.5, "child's top", "bust"))).toBe("enough");
+    expect(said(fitTerm(2.25, "child's top", "bust"))).toBe("tight");
+  });
+
+  it("gives the bound of a band without an end to the lower band, also where she has no lower one", () => {
+    const settings = settingsOf(["Very loose-fitting", "men's shirt", "chest", "over 8", "in"]);
+    expect(said(fitTerm(8.125, "men's shirt", "chest", { settings }))).toBe("very loose-fitting");
+    expect(said(fitTerm(8, "men's shirt", "chest", { settings }))).toMatch(/^No fit word covers 8 in of ease/);
+  });
+
+  it("refuses what is no number as such", () => {
+    expect(said(fitTerm(NaN, "dress", "bust"))).toBe('"NaN" is not an ease.');
+  });
+
   it("never says a closer word for more ease", () => {
     const order = ["close-fitting", "fitted", "semi-fitted", "loose-fitting", "very loose-fitting"];
     fc.assert(
@@ -120,5 +135,19 @@ describe("easeBand", () => {
   it("says her own band in her own figures", () => {
     const settings = settingsOf(["Fitted", "dress", "bust", "6 to 9", "cm"]);
     expect(said(easeBand("dress", "bust", "fitted", { settings, unit: "cm" }))).toBe("6 to 9 cm");
+  });
+
+  it("says her own band as she wrote it, and reads a fit word with or without its hyphen", () => {
+    const settings = settingsOf(["Fitted", "dress", "bust", "3 1/16 to 4 3/16", "in"]);
+    expect(said(easeBand("dress", "bust", "fitted", { settings }))).toBe("3 1/16 to 4 3/16 in");
+    expect(said(easeBand("dress", "bust", "semifitted"))).toBe("4 1/8 to 5 in");
+  });
+
+  it("says what it doesn't know", () => {
+    expect(said(easeBand("tent", "bust", "fitted"))).toMatch(/^"tent" is not a garment known here\./);
+    expect(said(easeBand("dress", "bust", " "))).toBe("This is blank: a fit word, such as fitted is needed here.");
+    expect(said(easeBand("dress", "bust", " snug "))).toBe(
+      '"snug" is not a fit word known here. Known are close-fitting, fitted, semi-fitted, loose-fitting, very loose-fitting.',
+    );
   });
 });
