@@ -88,9 +88,7 @@ function girthRows(
 function stepped({ settings, garment, unit }: Fitting, body: Body, change: number): number {
   const step = settingLength(settings, "step", { garment: garment.key, person: body.name }, unit);
   const plain = clean(change);
-  return step === undefined
-    ? plain
-    : clean(Math.sign(plain) * Math.floor(Math.abs(plain) / step + 0.5 + 1e-9) * step) + 0;
+  return step === undefined ? plain : clean(Math.sign(plain) * Math.floor(Math.abs(plain) / step + 0.5 + 1e-9) * step);
 }
 
 function lengthRows(fitting: Fitting, body: Body, { frame }: Judgement): Result<readonly BlendRow[]> {

@@ -37,6 +37,15 @@ describe("chooseTable", () => {
     expect(got(chooseTable([missesChart, cm], bodyOf({ bust: 88 }, null, "cm"), question()))).toBe(cm);
   });
 
+  it("lets a measure speak for the table that prints it, and one that none prints for no table", () => {
+    const bustOnly: Chart = { ...petite, rows: petite.rows.filter(({ place }) => place !== "hip") };
+    expect(got(chooseTable([bustOnly, missesChart], bodyOf({ bust: 34, hip: 40 }), question()))).toBe(missesChart);
+    const cm: Chart = { ...missesChart, unit: "cm", rows: missesChart.rows.map((row) => ({ ...row, values: row.values.map((value) => (value as number) * 2.54) })) }; // prettier-ignore
+    const hat = bodyOf({ bust: 34 });
+    const measures = new Map([...hat.measures, ["head", { value: 56, unit: "cm" }] as const]);
+    expect(got(chooseTable([cm, missesChart], { ...hat, measures }, question()))).toBe(missesChart);
+  });
+
   it("goes by the back waist length where the girths suit both", () => {
     const body = (backWaistLength: number) => bodyOf({ bust: 34, backWaistLength });
     expect(got(chooseTable([missesChart, petite], body(15.5), question()))).toBe(petite);

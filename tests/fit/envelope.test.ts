@@ -47,6 +47,8 @@ describe("envelopes", () => {
     expect(buy(["2-6"], "6X")).toBe("Size 6X is in none of these groups (2-6).");
     expect(buy(["7-14"], "6X")).toBe("Size 6X is in none of these groups (7-14).");
     expect(buy(["XL-3X"], "2XT")).toBe("Size 2XT is in none of these groups (XL-3X).");
+    expect(buy(["XL-2X"], "XXXL")).toBe("Size XXXL is in none of these groups (XL-2X).");
+    expect(buy(["6-12"], "small")).toBe("Size small is in none of these groups (6-12).");
     expect(buy(["3XL-7XL"], "6XL")).toEqual(["3XL-7XL"]);
     expect(buy(["XXXXS-S"], "3XS")).toEqual(["XXXXS-S"]);
     expect(buy(["4XS-S"], "XXXS")).toEqual(["4XS-S"]);
@@ -63,6 +65,8 @@ describe("envelopes", () => {
     expect(buy(["00-8"], 8)).toEqual(["00-8"]);
     expect(buy(["00-8"], "000")).toBe("Size 000 is in none of these groups (00-8).");
     expect(buy(["000-0"], "00")).toEqual(["000-0"]);
+    expect(buy(["0000-2"], "0000")).toEqual(["0000-2"]);
+    expect(buy(["000-2"], "0000")).toBe("Size 0000 is in none of these groups (000-2).");
     // A petite 00 is smaller than a petite 0, and a child's 100 cm no nought.
     expect(buy(["0P-8P"], "00P")).toBe("Size 00P is in none of these groups (0P-8P).");
     expect(buy(["00P-8P"], "0P")).toEqual(["00P-8P"]);
@@ -71,7 +75,18 @@ describe("envelopes", () => {
 
   it("refuses a group that it can't read, and a spreadsheet error", () => {
     const unreadable = (text: string) => `"${text}" can't be read as a group of sizes. Write it like 6-12, or 6 to 12.`;
-    for (const text of ["12-6", "6-M", "2-M", "18W-20", "small-large", "small-8", "8-large", "-"])
+    for (const text of [
+      "12-6",
+      "6-M",
+      "2-M",
+      "18W-20",
+      "small-large",
+      "small-8",
+      "8-large",
+      "Misses 6-12",
+      "6 tall-12 tall",
+      "-",
+    ])
       expect(buy([text], 8)).toBe(unreadable(text));
     expect(buy([true], 8)).toBe(unreadable("true"));
     expect(buy([46174], 8)).toBe("Excel has made a date of this (46174): type 0 7/8, or 6 to 12.");
