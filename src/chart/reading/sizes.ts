@@ -45,7 +45,7 @@ function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | n
 function labelEnd(text: string, at: number, areAges: boolean): number {
   const age = matchAt(AGE, text, at);
   // "8 M" may be two sizes, "6M" and "6 m" are an age.
-  const isAge = age && AGE_UNITS.has(plainWords(age[1]!)) && (areAges || !/^ [A-Z]$/.test(age[1]!));
+  const isAge = age && AGE_UNITS.has(plainWords(age[1]!)) && (areAges || !/ [A-Z]$/.test(age[1]!));
   const ends = ONE.map((pattern) => at + (matchAt(pattern, text, at)?.[0].length ?? 0));
   const end = Math.max(isAge ? at + age[0].length : at, ...ends);
   return end === at ? at : end + (matchAt(ATTACHED, text, end)?.[0].length ?? 0);
@@ -81,7 +81,7 @@ export function scanSizes(text: string, areAges = false): SizeToken[] | null {
     }
     const end = labelEnd(text, at, areAges);
     if (end === at || !/^[\s,;:|/·–-]?$/.test(text[end] ?? "")) return null;
-    sizes.push({ text: text.slice(at, end).trim(), start: at });
+    sizes.push({ text: text.slice(at, end), start: at });
     at = end;
   }
   return sizes;
@@ -105,8 +105,7 @@ export function areHeights(sizes: readonly string[]): boolean {
 
 /** Whether a whole text is one size label. */
 export const isSizeLabel: (text: string) => boolean = remembered((text) => {
-  const sizes = scanSizes(text.trim());
-  return sizes !== null && sizes.length === 1;
+  return scanSizes(text)?.length === 1;
 });
 
 /** A size cell without a size word in it: "Size 8" is headed "8". Only where every column says it: see `withoutWord`. */
@@ -114,14 +113,13 @@ const LEADING_WORD =
   /^(?:sizes?|sz\.?|größe|gr\.|taille|t\.|talla|taglia|maat|rozmiar|rozm\.|r\.|tamanho|tam\.)\s*(?=\S)/iu;
 
 export function withoutWord(labels: readonly string[]): readonly string[] {
-  const all = labels.length > 0 && labels.every((label) => LEADING_WORD.test(label));
+  const all = labels.every((label) => LEADING_WORD.test(label));
   return all ? labels.map((label) => label.replace(LEADING_WORD, "")) : labels;
 }
 
 /** A label that heads sizes: "Size", "Größe (EU)", "US size", "Sizes:"; blank ones are not. */
 export const isSizeWord: (text: string) => boolean = remembered((label) => {
   const words = plainWords(label).split(" ");
-  if (words.length > 6 || words[0] === "") return false;
   return words.some((word) => SIZE_WORDS.has(word)) && words.every((word) => isSizeOrSystem(word) || GLUE.has(word));
 });
 
@@ -130,7 +128,6 @@ const isSizeOrSystem = (word: string): boolean => SIZE_WORDS.has(word) || SYSTEM
 /** A label that names a system of sizes or ages ("EU", "Age", "UK size"), of a second row of sizes. */
 export const isSystemWord: (text: string) => boolean = remembered((label) => {
   const words = plainWords(label).split(" ");
-  if (words.length > 6 || words[0] === "") return false;
   return words.some(isSizeOrSystem) && words.every((word) => isSizeOrSystem(word) || GLUE.has(word));
 });
 

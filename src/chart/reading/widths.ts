@@ -8,10 +8,10 @@ export interface PrintedWidths {
 
 /** Widths that cloth is sold in, for a bare number. Common practice, no source. */
 const BARE = new Set([35, 36, 39, 42, 43, 44, 45, 48, 50, 52, 54, 55, 56, 58, 59, 60, 62, 66, 72]);
-const isBareCm = (value: number): boolean => value >= 70 && value <= 320 && Number.isInteger(value);
+const isBareCm = (value: number): boolean => value >= 70 && value <= 320;
 
 const NUMBER = String.raw`([1-7]\/[248]|\d{1,3}(?:[.,]\d{1,2}|(?: |-)\d{1,2}\/\d{1,2})?)`;
-const PAIRED = String.raw`(?: ?(?:"|''|in\.?|inches|cm\.?)? ?(?:\/|-|\bto\b|\bor\b|\bbis\b|\bà\b) ?${NUMBER})?`;
+const PAIRED = String.raw`(?: ?("|''|in\.?|inches|cm\.?)? ?(?:\/|-|\bto\b|\bor\b|\bbis\b|\bà\b) ?${NUMBER})?`;
 /** A number or a pair ("44/45") with its unit. */
 const WIDTH = new RegExp(
   String.raw`(?<![\d/.,])${NUMBER}${PAIRED} ?("|''|inches\b|inch\b|ins?\b\.?|zoll\b|pouces\b|pulgadas\b|pollici\b|cali\b|cms?\b\.?|m\b)`,
@@ -23,9 +23,16 @@ export interface WidthRead extends PrintedWidths {
   readonly rest: string;
 }
 
+type Sort = "in" | "cm" | "m";
+const sortOf = (unit: string): Sort => {
+  const plain = unit.toLowerCase();
+  return plain === "m" ? "m" : plain.startsWith("cm") ? "cm" : "in";
+};
+
 /**
- * The widths that a label names. A pair is one cloth and reads as its larger number: 44/45 is 45, 35/36 is 36. Under
- * 10 in or 25 cm it is the width of a trim, and counts too. Null when none is named.
+ * The widths that a label names. A pair is one cloth and reads as its larger number: 44/45 is 45, 35/36 is 36; but
+ * 45"/115 cm, and 45/115 cm too, is one width in both units. Under 10 in or 25 cm it is the width of a trim, and counts
+ * too. Null when none is named.
  *
  * @example readWidths('44/45" (115 cm) with nap') //=> { in: 45, cm: 115, rest: "with nap" }
  */
@@ -33,14 +40,21 @@ export function readWidths(label: string): WidthRead | null {
   if (label.length > 300) return null;
   const text = plainText(label);
   let [inch, centi]: [number | null, number | null] = [null, null];
-  const rest = text.replace(WIDTH, (whole, first: string, second: string | undefined, unit: string) => {
-    const plainUnit = unit.toLowerCase();
-    const value = Math.max(widthNumber(first), second === undefined ? 0 : widthNumber(second));
-    if (plainUnit === "m") {
-      if (value > 3.5 || value < 0.6) return whole;
-      centi ??= Math.round(value * 100);
-    } else if (plainUnit.startsWith("cm")) centi ??= value;
-    else inch ??= value;
+  const take = (value: number, sort: Sort): void => {
+    if (sort === "in") inch ??= value;
+    else centi ??= sort === "m" ? Math.round(value * 100) : value;
+  };
+  const rest = text.replace(WIDTH, (whole, first: string, mark: string | undefined, second = first, unit: string) => {
+    const [start, end, sort] = [widthNumber(first), widthNumber(second), sortOf(unit)];
+    const [least, most] = [Math.min(start, end), Math.max(start, end)];
+    if (sort === "m" && (end > 3.5 || end < 0.6)) return whole;
+    if (mark !== undefined && sortOf(mark) !== sort) {
+      take(start, sortOf(mark));
+      take(end, sort);
+    } else if (least >= 30 && isSameCloth(least, most)) {
+      take(least, "in");
+      take(most, "cm");
+    } else take(most, sort);
     return " ";
   });
   if (inch !== null || centi !== null)
@@ -53,11 +67,10 @@ export function readWidths(label: string): WidthRead | null {
   return null;
 }
 
+/** "45", "1,40", "1/2", "44 1/2". */
 function widthNumber(text: string): number {
-  const only = /^(\d)\/(\d)$/.exec(text);
-  if (only) return Number(only[1]) / Number(only[2]);
-  const [whole = "0", top, bottom] = text.replace(",", ".").split(/[ /-]/);
-  return Number(whole) + (top && bottom ? Number(top) / Number(bottom) : 0);
+  const [whole = 0, top = 1, bottom] = text.replace(",", ".").split(/[ /-]/).map(Number);
+  return bottom === undefined ? whole / top : whole + top / bottom;
 }
 
 /** Pairs of widths that are one cloth: a cm row under an inch row repeats it. Common practice, no source. */
