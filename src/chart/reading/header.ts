@@ -134,7 +134,8 @@ function gridHeader(row: Row): HeaderRow | null {
 }
 
 const isSizeCell = (text: string): boolean => isSizeLabel(sizeOf(text).label) && sizeOf(text).label !== "";
-const isNamedSize = (text: string): boolean =>
+/** Whether a cell under or beside a size word can be a size of any name: not a place, and not a heading. */
+export const isNamedSize = (text: string): boolean =>
   isAnyLabel(text) && readPlace(text, null) === null && kindOf(text) === null;
 
 const certaintyOf = (label: string, hasSizeWord: boolean): Certainty =>

@@ -1,6 +1,7 @@
 /** Rows of places that head columns: "Size | Bust | Waist". */
 import { readPlace } from "../places";
-import { cellOf, type Cell } from "./cell";
+import { plainWords } from "../vocabulary/words";
+import { cellOf, type Cell, type Row } from "./cell";
 import { readFigure } from "./figures";
 import { roleOf } from "./header";
 import { isSizeWord, isSystemWord } from "./sizes";
@@ -13,7 +14,7 @@ export const trimmed = (cells: readonly Cell[]): readonly Cell[] => {
 };
 /** Blank cells beyond the last heading are nothing; a figure there is one too many. */
 export const trimmedTo = (cells: readonly Cell[], width: number): Cell[] =>
-  cells.slice(width).every((cell) => cell.text === "") ? cells.slice(0, width) : [...cells];
+  trimmed(cells).length > width ? [...trimmed(cells)] : cells.slice(0, width);
 export const padded = (cells: readonly Cell[], width: number): Cell[] =>
   Array.from({ length: width }, (_, index) => cells[index] ?? cellOf("", cells[0]?.line ?? 1, index + 1));
 
@@ -25,6 +26,9 @@ const isName = (text: string): boolean =>
   (readPlace(text, null) !== null || (readWidths(text) !== null && /[a-z]/i.test(text.replace(/cm|in/g, ""))));
 export const isWidthName = (text: string): boolean => /\d ?(?:["″”]|cm|in\b)/i.test(text) && readWidths(text) !== null;
 
+/** "View A": a column of cloth where the rows are sizes. */
+const VIEW = /^(?:view|version|modell|modèle|modelo) \S/i;
+
 /** "Size | Bust | Waist": places across, and no place in front. */
 export function isNamesRow(cells: readonly Cell[]): boolean {
   const [corner, ...others] = trimmed(cells);
@@ -32,8 +36,39 @@ export function isNamesRow(cells: readonly Cell[]): boolean {
   const isCorner =
     corner.text === "" || isSizeWord(corner.text) || isSystemWord(corner.text) || roleOf(corner.text) === null;
   if (!isCorner || (isName(corner.text) && !isSizeWord(corner.text))) return false;
-  const names = others.filter((cell) => isName(cell.text) || isWidthName(cell.text)).length;
+  const isSizes = isSizeWord(corner.text);
+  const names = others.filter(({ text }) => isName(text) || isWidthName(text) || (isSizes && VIEW.test(text))).length;
   const systems = others.filter((cell) => isSizeWord(cell.text) || isSystemWord(cell.text)).length;
   const bare = others.filter((cell) => /^[\d.,\s½¼¾/-]*$/.test(cell.text) && cell.text !== "").length;
   return names > 0 && bare === 0 && (names + systems) * 2 >= others.filter((cell) => cell.text !== "").length;
 }
+
+/** A heading line cut into known places: "Size Bust Back waist length Hip". */
+export function cutNames(row: Row): Cell[] {
+  const words = row.cells.flatMap((cell) =>
+    [...cell.text.matchAll(/\S+/g)].map((match) => cellOf(match[0], cell.line, cell.column + match.index)),
+  );
+  const cells: Cell[] = [];
+  let at = 0;
+  if (isSizeWord(words[0]!.text)) {
+    cells.push(words[0]!);
+    at = 1;
+  }
+  while (at < words.length) {
+    let length = Math.min(6, words.length - at);
+    const text = (count: number): string =>
+      words
+        .slice(at, at + count)
+        .map((word) => word.text)
+        .join(" ");
+    while (length > 1 && (readPlace(text(length), null) === null || isTwoPlaces(text(length)))) length--;
+    cells.push(cellOf(text(length), words[at]!.line, words[at]!.column));
+    at += length;
+  }
+  return cells;
+}
+
+const isTwoPlaces = (text: string): boolean => {
+  const words = plainWords(text).split(" ");
+  return words.length === 2 && words.every((word) => readPlace(word, null) !== null);
+};

@@ -1,0 +1,190 @@
+import { describe, expect, it } from "vitest";
+import { doubts } from "../../../src/words/reading";
+import { page, paste, sheet } from "../paste";
+
+// All figures are invented, in common-practice steps.
+const CM = "Body measurements (cm)";
+
+describe("turnedChart", () => {
+  it("reads places across and sizes down, with two kinds side by side under blank cells of a heading", () => {
+    const { tables, issues } = paste(
+      sheet("|Body (in)||Finished (in)|", "Size|Bust|Hip|Bust|Hip", "8|32|34|35|37", "10|33|35|36|38", "12|34 1/2|36 1/2|37 1/2|39 1/2"),
+    ); // prettier-ignore
+    expect(tables).toEqual([
+      ["body in | 8 10 12", "bust: Bust | 32 33 34.5", "hip: Hip | 34 35 36.5"],
+      ["finished in | 8 10 12", "bust: Bust | 35 36 37.5", "hip: Hip | 37 38 39.5"],
+    ]);
+    expect(issues).toEqual([]);
+  });
+  it("reads a heading that stands alone in the cells of a row as the heading of all columns", () => {
+    const { tables, issues } = paste(sheet("Finished measurements (in)||", "Size|Bust|Waist", "8|34|27", "10|35|28"));
+    expect(tables).toEqual([["finished in | 8 10", "bust: Bust | 34 35", "waist: Waist | 27 28"]]);
+    expect(issues).toEqual([]);
+  });
+  it("spreads a place over the two units under it, and no further", () => {
+    const { tables, issues } = paste(
+      sheet("Body measurements", "Size|Bust||Waist||Hip", "|in|cm|in|cm|in", "8|32|81|25|63.5|34", "10|33|84|26|66|35"),
+    );
+    expect(tables).toEqual([
+      ["body in | 8 10", "bust: Bust | 32 33", "waist: Waist | 25 26", "hip: Hip | 34 35"],
+      ["body cm | 8 10", "bust: Bust | 81 84", "waist: Waist | 63.5 66"],
+    ]);
+    expect(issues).toEqual([]);
+  });
+  it("reads headings, places and a row of units together", () => {
+    const { tables, issues } = paste(
+      sheet("|Body measurements|||Finished measurements|", "Size|Bust|Waist|Hip|Bust|Hip", "|cm|cm|cm|in|in", "34|80|62|86|35|37", "36|84|66|90|36 1/2|38 1/2"),
+    ); // prettier-ignore
+    expect(tables).toEqual([
+      ["body cm | 34 36", "bust: Bust | 80 84", "waist: Waist | 62 66", "hip: Hip | 86 90"],
+      ["finished in | 34 36", "bust: Bust | 35 36.5", "hip: Hip | 37 38.5"],
+    ]);
+    expect(issues).toEqual([]);
+  });
+  it("reads cloth by views over widths", () => {
+    const { tables, issues } = paste(
+      sheet("Fabric (yd)", "|View A||View B|", 'Size|45"|60"|45"|60"', "8|2|1 1/2|3|2", "10|2 1/8|1 5/8|3 1/8|2 1/8"),
+    );
+    expect(tables).toEqual([
+      [
+        "fabric yd | 8 10",
+        "A, main, 45 in, nap? | 2 2.125",
+        "A, main, 60 in, nap? | 1.5 1.625",
+        "B, main, 45 in, nap? | 3 3.125",
+        "B, main, 60 in, nap? | 2 2.125",
+      ],
+    ]);
+    expect(issues).toEqual([]);
+  });
+  it("reads cloth by widths under views", () => {
+    const { tables, issues } = paste(
+      sheet("Fabric (yd)", "Size|View A|View B", '|45"|60"', "8|2|1 1/2", "10|2 1/8|1 5/8"),
+    );
+    expect(tables).toEqual([
+      ["fabric yd | 8 10", "A, main, 45 in, nap? | 2 2.125", "B, main, 60 in, nap? | 1.5 1.625"],
+    ]);
+    expect(issues).toEqual([]);
+  });
+  it("reads cloth by views alone", () => {
+    const { tables, issues } = paste(sheet("Fabric (yd)", "Size|View A|View B", "8|2|1 1/2", "10|2 1/8|1 5/8"));
+    expect(tables).toEqual([
+      ["fabric yd | 8 10", "A, main, no width in, nap? | 2 2.125", "B, main, no width in, nap? | 1.5 1.625"],
+    ]);
+    expect(issues).toEqual([]);
+  });
+  it("keeps a second name of each size, and leaves out a column of remarks without figures", () => {
+    const { tables } = paste(sheet(CM, "Size|EU|Bust|Waist", "S|36|84|66", "M|40|92|74"));
+    expect(tables).toEqual([["body cm | S M", "also EU: 36 40", "bust: Bust | 84 92", "waist: Waist | 66 74"]]);
+    expect(paste(sheet(CM, "Size|Bust|Notes|Waist", "34|80|slim|62", "36|84||66")).tables).toEqual([
+      ["body cm | 34 36", "bust: Bust | 80 84", "waist: Waist | 62 66"],
+    ]);
+  });
+  it("names each cell that it can't read", () => {
+    const { tables, issues } = paste(
+      sheet(CM, "Size|Bust|Waist|Hip", "34|80|62|86", "36|84|-|see below", "38|88|n/a|94", "40|=A1|74|98"),
+    );
+    expect(tables).toEqual([
+      ["body cm | 34 36 38 40", "bust: Bust | 80 84 88 -", "waist: Waist | 62 - - 74", "hip: Hip | 86 - 94 98"],
+    ]);
+    expect(issues).toEqual([
+      `4:4 error (hip, 36) ${doubts.unreadable("see below")}`,
+      `6:2 error (bust, 40) ${doubts.formulaFigure("=A1")}`,
+    ]);
+  });
+  it("names a size with a figure too many or too few, whatever blank cells stand behind it", () => {
+    const { tables, issues } = paste(
+      sheet("Body measurements (cm)||||", "Size|Bust|Waist||", "34|80|62||", "36|84|66|90|", "38|88", "40|92|74||"),
+    );
+    expect(tables).toEqual([["body cm | 34 40", "bust: Bust | 80 92", "waist: Waist | 62 74"]]);
+    expect(issues).toEqual([
+      `4 error (36) ${doubts.shortSize("36", 3, 2)}`,
+      `5 error (38) ${doubts.shortSize("38", 1, 2)}`,
+    ]);
+  });
+  it("takes any short name for a size, but not a place or a row of sizes below", () => {
+    const { tables, issues } = paste(
+      sheet(CM, "Size|Bust|Waist", "petite fit|80|62", "a long name of one size|84|66", "Hip|86|90"),
+    );
+    expect(tables).toEqual([
+      ["body cm | petite fit a long name of one size", "bust: Bust | 80 84", "waist: Waist | 62 66", "hip: Hip | 86 90"],
+    ]); // prettier-ignore
+    expect(issues).toEqual([]);
+    expect(paste(sheet(CM, "Size|Bust|Waist", "34|80|62", "36|84|66", "Size|38|40", "Hip|94|98")).tables).toEqual([
+      ["body cm | 34 36", "bust: Bust | 80 84", "waist: Waist | 62 66"],
+      ["body cm | 38 40", "hip: Hip | 94 98"],
+    ]);
+  });
+  it("goes on behind a blank line or a heading over some of the sizes", () => {
+    const head = ["Size|Bust|Waist", "34|80|62", "36|84|66"];
+    const whole = [["body cm | 34 36 38 40", "bust: Bust | 80 84 88 92", "waist: Waist | 62 66 70 74"]];
+    const more = ["38|88|70", "40|92|74"];
+    for (const between of [[""], ["", ""], ["||"], ["Plus sizes"], ["Plus sizes||"], ["", "Plus sizes", ""]]) {
+      const lines = [CM, ...head, ...between, ...more];
+      expect(paste(sheet(...lines))).toEqual({ tables: whole, issues: [] });
+      if (between[0]?.includes("|")) continue;
+      expect(paste(page(...lines.map((line) => line.replaceAll("|", " "))))).toEqual({ tables: whole, issues: [] });
+      expect(paste(page(...lines.map((line) => line.replaceAll("|", "   "))))).toEqual({ tables: whole, issues: [] });
+    }
+  });
+  it("ends at a heading of another kind, and at a size that it has already", () => {
+    const { tables } = paste(sheet(CM, "Size|Bust|Waist", "34|80|62", "36|84|66", "Finished measurements (cm)", "Size|Bust|Waist", "34|88|70", "36|92|74")); // prettier-ignore
+    expect(tables).toEqual([
+      ["body cm | 34 36", "bust: Bust | 80 84", "waist: Waist | 62 66"],
+      ["finished cm | 34 36", "bust: Bust | 88 92", "waist: Waist | 70 74"],
+    ]);
+    const again = paste(sheet(CM, "Size|Bust|Waist", "34|80|62", "36|84|66", "", "34|88|70"));
+    expect(again.tables[0]?.[0]).toBe("body cm | 34 36");
+    expect(again.issues).not.toEqual([]);
+  });
+  it("names a spoilt row between the sizes, and goes on", () => {
+    const { tables, issues } = paste(
+      sheet(CM, "Size|Bust|Waist", "34|80|62", "|84|66", "38|88|70", "=1+1|92|74", "42|96|78", "44|see|below", "46|106|88"),
+    ); // prettier-ignore
+    expect(tables).toEqual([
+      ["body cm | 34 38 42 44 46", "bust: Bust | 80 88 96 - 106", "waist: Waist | 62 70 78 - 88"],
+    ]);
+    expect(issues).toEqual([
+      `4 error ${doubts.noLabel()}`,
+      `6 error ${doubts.formulaLabel("=1+1")}`,
+      `8:2 error (bust, 44) ${doubts.unreadable("see")}`,
+      `8:3 error (waist, 44) ${doubts.unreadable("below")}`,
+    ]);
+  });
+  it("reads rows that only spaces part, and names a size with the wrong number of figures", () => {
+    const inches = "Body measurements (in)";
+    const names = ["body in | 8 14", "bust: Bust | 31.5 36", "backWaistLength: Back waist length | 15.5 17", "hip: Hip | 33.5 38"]; // prettier-ignore
+    const wrong = [`4 error (10) ${doubts.shortSize("10", 2, 3)}`, `5 error (12) ${doubts.shortSize("12", 4, 3)}`];
+    expect(
+      paste(page(inches, "Size Bust Back waist length Hip", "8 31 1/2 15 1/2 33 1/2", "10 32 1/2 16", "12 34 16 1/2 36 37", "14 36 17 38")),
+    ).toEqual({ tables: [names], issues: wrong }); // prettier-ignore
+    expect(
+      paste(
+        page(
+          inches,
+          "Size   Bust    Back waist length   Hip",
+          "8      31 1/2  15 1/2              33 1/2",
+          "10     32 1/2  16",
+          "12     34      16 1/2              36     37",
+          "14     36      17                  38",
+        ),
+      ),
+    ).toEqual({ tables: [names], issues: wrong });
+  });
+  it("reads sizes with letters and words in rows that only spaces part", () => {
+    const { tables, issues } = paste(
+      page("Body measurements in cm", "Size Bust Waist Hip", "XS 80 62 86", "S (36-38) 84-88 66-70 90-94", "size M 92 74 98", "1X n/a 80 104"),
+    ); // prettier-ignore
+    expect(tables).toEqual([
+      ["body cm | XS S (36-38) M 1X", "bust: Bust | 80 84-88 92 -", "waist: Waist | 62 66-70 74 80", "hip: Hip | 86 90-94 98 104"],
+    ]); // prettier-ignore
+    expect(issues).toEqual([]);
+  });
+  it("reads nothing of a chart in which every size is short", () => {
+    const { tables, issues } = paste(sheet(CM, "Size|Bust|Waist|Hip", "34|80|62", "36|84|66"));
+    expect(tables).toEqual([]);
+    expect(issues).toEqual([
+      `3 error (34) ${doubts.shortSize("34", 2, 3)}`,
+      `4 error (36) ${doubts.shortSize("36", 2, 3)}`,
+    ]);
+  });
+});
