@@ -7,7 +7,7 @@ import type { BlendGirth } from "./blend-girths";
 import { edgesAt } from "./edges";
 import { betweenSizes, type Fitting } from "./fitting";
 import type { Judgement } from "./judge";
-import { adjustmentKind, easeOf, spoken } from "./lengths";
+import { adjustmentKind, aSize, easeOf, spoken } from "./lengths";
 import { settingLength, type BetweenSizes } from "./settings";
 import { inARow } from "../words/sentences";
 
@@ -49,7 +49,7 @@ const EASE_OF = {
 function rule(fitting: Fitting, body: Body, { frame }: Judgement, girth: BlendGirth): string {
   const between = betweenSizes(fitting, girth.place, body.name);
   const { chart, unit, garment } = fitting;
-  const own = girth.byBody === undefined ? "off the chart" : `a ${chart.sizes[girth.byBody]!}`;
+  const own = girth.byBody === undefined ? "off the chart" : aSize(chart.sizes[girth.byBody]!);
   const differs = girth.byBody !== girth.index;
   const wanted = girth.least && `${spoken(girth.least.value, unit)} wanted, ${EASE_OF[girth.least.from]}`;
   const has = girth.ease === undefined ? "" : easeOf(girth.ease, unit);

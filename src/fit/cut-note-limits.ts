@@ -6,7 +6,7 @@ import type { BlendGirth } from "./blend-girths";
 import { FRAME_PLACES, LENGTHS } from "./body-order";
 import { betweenSizes, type Fitting } from "./fitting";
 import type { Judgement } from "./judge";
-import { easeOf, spoken } from "./lengths";
+import { aSize, easeOf, spoken } from "./lengths";
 import { listed } from "./listed";
 import type { BetweenSizes } from "./settings";
 
@@ -32,7 +32,9 @@ export function uncheckedWords(fitting: Fitting, judgement: Decided, girths: rea
   const nothing = judgement.places.filter(({ by, place }) => by === "nothing" && !finished?.has(place));
   for (const { place, byBody } of nothing) {
     const own =
-      typeof byBody === "number" ? `; by the body chart it is a ${chart.sizes[byBody]!}` : "; it is off the body chart";
+      typeof byBody === "number"
+        ? `; by the body chart it is ${aSize(chart.sizes[byBody]!)}`
+        : "; it is off the body chart";
     sentences.push(`The ${placeName(place)} is not checked: the finished measurements don't print it${own}.`);
   }
   const noLeast = judgement.places.filter(({ by, place }) => by === "nothing" && finished?.has(place));

@@ -8,7 +8,7 @@ import { ruleWords, uncheckedWords, type Decided } from "./cut-note-limits";
 import { figureTypeNote, tablesNote } from "./figure-type";
 import { fitting, leastAt, type Fitting, type FitOptions } from "./fitting";
 import { judge, type JudgedPlace } from "./judge";
-import { adjustmentKind, easeOf, spoken } from "./lengths";
+import { adjustmentKind, aSize, easeOf, spoken } from "./lengths";
 import { listed } from "./listed";
 import { bodyFigure } from "./measures";
 import { inARow } from "../words/sentences";
@@ -82,8 +82,10 @@ function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Decided)
     const judged = places.filter((place) => place.by === "body");
     if (judged.every(({ byBody }) => byBody === cut) && frame.index === cut)
       return `size ${size(cut)}, by the ${listed([...new Set([by, ...judged.map(({ place }) => placeName(place))])])}.`;
-    const each = judged.map(({ place, byBody }) => `the ${placeName(place)} is a ${size(byBody as number)}`);
-    const frames = judged.some(({ place }) => place === frame.place) ? [] : [`the ${by} is a ${size(frame.index)}`];
+    const each = judged.map(({ place, byBody }) => `the ${placeName(place)} is ${aSize(size(byBody as number))}`);
+    const frames = judged.some(({ place }) => place === frame.place)
+      ? []
+      : [`the ${by} is ${aSize(size(frame.index))}`];
     return `size ${size(cut)}: by the body chart ${listed([...frames, ...each])}, and the largest decides.`;
   }
   const eases = places.filter(({ by: how }) => how === "finished").map((place) => easeWords(fitting, place, cut));

@@ -29,3 +29,10 @@ export function easeOf(ease: number, unit: BodyUnit | null): string {
   if (plain < 0) return `${spoken(-plain, unit)} less than the body`;
   return plain === 0 ? "no ease" : `${spoken(plain, unit)} of ease`;
 }
+
+/**
+ * A size as one says it after "is": "a 12", "an 18", "an XL"; a letter is said by its name.
+ *
+ * @example aSize("8") //=> "an 8"
+ */
+export const aSize = (label: string): string => `${/^(?:8|1[18](?!\d)|x*[sml]$)/i.test(label) ? "an" : "a"} ${label}`;

@@ -64,7 +64,7 @@ describe("blend", () => {
     expect(rows.map(({ place, size, girthChange }) => [place, size, girthChange])).toEqual([
       ["neck", "M", 0], ["shoulder", "M", 0], ["crossBack", "M", 0], ["highBust", "M", 0], ["bust", "M", 0],
     ]); // prettier-ignore
-    expect(at(rows, "neck").note).toBe("Frame place, never blended; by itself it is a L: alter it in the frame size.");
+    expect(at(rows, "neck").note).toBe("Frame place, never blended; by itself it is an L: alter it in the frame size.");
     expect(at(rows, "shoulder").note).toBe("Frame place, never blended.");
   });
 
@@ -283,8 +283,8 @@ describe("blend", () => {
       got(blend(chart, bodyOf(body), "men's shirt")).map(({ place, size, note }) => [place, size, note]);
     const upper = [
       ["neck", "L", "Sets the frame size: the closest size."],
-      ["shoulder", "L", "Frame place, never blended; by itself it is a S: alter it in the frame size."],
-      ["chest", "L", "Straight on in size L from the neck. Stays in the frame size; by itself it is a M."],
+      ["shoulder", "L", "Frame place, never blended; by itself it is an S: alter it in the frame size."],
+      ["chest", "L", "Straight on in size L from the neck. Stays in the frame size; by itself it is an M."],
     ];
     expect(notes({ neck: 16, shoulder: 17, chest: 40 })).toEqual([
       ...upper,

@@ -164,7 +164,7 @@ describe("cutNote", () => {
     const wants = (size: string, kind: string) =>
       `In size ${size} it wants a ${kind}-bust adjustment of 2 inches, 1 inch on the half front piece.`;
     const curvy = bodyOf({ highBust: 34, bust: 38, waist: 32 });
-    const start = "Cut size 18: by the body chart the high bust is a 14 and the waist is a 18, and the largest decides."; // prettier-ignore
+    const start = "Cut size 18: by the body chart the high bust is a 14 and the waist is an 18, and the largest decides."; // prettier-ignore
     expect(note(missesChart, curvy, "dress", { settings })).toBe(
       `${start} ${wants("14", "full")} ${wants("18", "small")} Without finished measurements the ease isn't checked. The hip is not checked. ${BETWEEN}`,
     );

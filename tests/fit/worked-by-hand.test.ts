@@ -92,6 +92,6 @@ describe("a man's shirt with its chest in a gap", () => {
       { place: "neck", size: out.frame, girthChange: 0 },
       { place: "chest", size: out.frame, girthChange: 0 },
     ]);
-    expect(rows[1]!.note).toContain(`by itself it is a ${out.chestAlone}`);
+    expect(rows[1]!.note).toContain(`by itself it is an ${out.chestAlone}`);
   });
 });
