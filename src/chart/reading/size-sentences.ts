@@ -1,5 +1,6 @@
 /** Charts in sentences, a size in each: "Size S: bust 84 cm, waist 66 cm". */
 import { readPlace } from "../places";
+import { trimMarks } from "../vocabulary/words";
 import { cellOf, type Cell, type Row } from "./cell";
 import { readFigure } from "./figures";
 import { sizeOf } from "./header";
@@ -25,9 +26,9 @@ export function sizeSentences(rows: readonly Row[], at: number): SizeSentences |
   for (; next < rows.length; next++) {
     const sentence = sentenceOf(rows[next]!);
     if (!sentence) break;
-    // Another number of places, or others: the size is named and left out, like any short row.
-    const isSame = !sentences[0] || sameWords(sentence.places, sentences[0].places);
-    sentences.push(isSame ? sentence : { ...sentence, figures: [] });
+    // Other places than the first size's: the size is named and left out, like one with too few or too many.
+    const isOther = sentences[0] !== undefined && areOthers(sentence.places, sentences[0].places);
+    sentences.push(isOther ? { ...sentence, figures: [] } : sentence);
   }
   const [first] = sentences;
   if (!first || sentences.length < 2) return null;
@@ -35,24 +36,35 @@ export function sizeSentences(rows: readonly Row[], at: number): SizeSentences |
   return { head: [corner, ...first.places], body: sentences.map(({ size, figures }) => [size, ...figures]), next };
 }
 
-const sameWords = (a: readonly Cell[], b: readonly Cell[]): boolean =>
-  a.length === b.length && a.every((cell, index) => cell.text.toLowerCase() === b[index]!.text.toLowerCase());
+const areOthers = (a: readonly Cell[], b: readonly Cell[]): boolean =>
+  a.length === b.length && a.some((cell, index) => cell.text.toLowerCase() !== b[index]!.text.toLowerCase());
 
 function sentenceOf(row: Row): Sentence | null {
-  const text = row.cells.map((cell) => cell.text).join(row.layout === "grid" ? ", " : " ");
-  if (text.length > 300) return null;
-  const colon = /^([^:=]{1,24}?) ?(?::|=| [-–]) /.exec(text);
-  const label = colon ? sizeOf(colon[1]!).label : "";
-  if (!colon || !isSizeLabel(label)) return null;
-  const pieces = text.slice(colon[0].length).split(/[,;/|] | and /);
+  const isGrid = row.layout === "grid";
+  const text = isGrid ? row.cells.map((cell) => cell.text).join(", ") : row.text;
+  const colon = text.length <= 300 ? /^([^:=]{1,24}?) ?(?::|=| [-–]) /.exec(text) : null;
+  if (!colon) return null;
+  const { label } = sizeOf(colon[1]!);
+  if (!isSizeLabel(label)) return null;
+  const { line, column } = row.cells[0]!;
   const places: Cell[] = [];
   const figures: Cell[] = [];
-  for (const piece of pieces) {
-    const match = /^\s*(\p{L}[\p{L}\s-]{1,40}?)[\s:=]*(?=[\d½¼¾])/u.exec(piece.slice(0, 80));
-    const figure = match ? piece.slice(match[0].length).replace(/\.$/, "").trim() : "";
-    if (!match || readPlace(match[1]!, null) === null || readFigure(figure).kind !== "figure") return null;
-    places.push(cellOf(match[1]!.trim(), row.line, 1));
-    figures.push(cellOf(figure, row.line, row.cells[0]!.column + text.indexOf(figure)));
+  let at = colon[0].length;
+  for (const piece of text.slice(at).split(/[,;/|] | and /)) {
+    const start = piece.search(/[\d½¼¾]/);
+    const place = trimMarks(piece.slice(0, Math.max(0, start)), ":= ");
+    const figure = piece.slice(start).replace(/\.$/, "").trim();
+    if (readPlace(place, null) === null || readFigure(figure).kind !== "figure") return null;
+    at = text.indexOf(piece, at);
+    places.push(cellOf(place, line, 1));
+    figures.push(cellOf(figure, line, isGrid ? cellAt(row, at + start) : column + at + start));
+    at += piece.length;
   }
-  return places.length > 0 ? { size: cellOf(label, row.line, row.cells[0]!.column), places, figures } : null;
+  return { size: cellOf(label, line, column), places, figures };
+}
+
+/** The column of the cell that an offset in the joined text falls in. */
+function cellAt(row: Row, offset: number): number {
+  let left = offset;
+  return row.cells.find((cell) => (left -= cell.text.length + 2) < 0)!.column;
 }
