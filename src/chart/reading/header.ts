@@ -40,8 +40,6 @@ export interface Header {
   aliases: Alias[];
   /** Rows have been read under it. */
   used: boolean;
-  /** The sizes come from a row of heights: no row of sizes was printed. */
-  readonly fromHeights?: boolean;
 }
 
 /** "certain": a size word heads it. "system": EU, age … "open": only what follows can tell. */

@@ -2,7 +2,7 @@
 import type { LengthUnit } from "../../length";
 import { isFormulaLike, type Row } from "./cell";
 import { isNotion, readFabricLabel, readViews } from "./fabric-label";
-import { isChestChart, kindOf, readHeading, unitAlone, unitsIn, type Kind } from "./headings";
+import { isChestChart, kindOf, readHeading, unitAlone, unitsIn, type Heading, type Kind } from "./headings";
 import { looseCount } from "./loose";
 import { joinLabel } from "./rows";
 import type { State } from "./state";
@@ -38,12 +38,7 @@ export function readLineHeading(row: Row, state: State): boolean {
   if (heading && looseCount(row).count <= 2) {
     if (heading.kind === null && unitAlone(text) === null && state.kind === "fabric" && readFabricLabel(text).widths)
       return readViewHeading(text, state);
-    startKind(heading.kind, heading.unit, state);
-    if (heading.kind === "fabric") readViewHeading(text, state);
-    else if (heading.kind === "finished") {
-      const { views } = readViews(text);
-      state.view = views && views !== "all" && views.length === 1 ? views[0]! : null;
-    }
+    readTableHeading(heading, text, state);
     return true;
   }
   const global = /\b(?:all|these)? ?(?:measurements|sizes|figures|dimensions) (?:are |given )*(?:in|as) /i.test(text)
@@ -54,6 +49,16 @@ export function readLineHeading(row: Row, state: State): boolean {
     return true;
   }
   return readViewHeading(text, state);
+}
+
+/** A heading of a table, which may name its views too. */
+export function readTableHeading(heading: Heading, text: string, state: State): void {
+  startKind(heading.kind, heading.unit, state);
+  if (heading.kind === "fabric") readViewHeading(text, state);
+  else if (heading.kind === "finished") {
+    const { views } = readViews(text);
+    state.view = views && views !== "all" && views.length === 1 ? views[0]! : null;
+  }
 }
 
 export function startKind(kind: Kind | null, unit: LengthUnit | null, state: State): void {

@@ -2,14 +2,14 @@
 import { doubts } from "../../words/reading";
 import { readPlace } from "../places";
 import { plainWords } from "../vocabulary/words";
-import { isBlankRow, type Row } from "./cell";
+import type { Row } from "./cell";
 import { readFabricLabel } from "./fabric-label";
 import { isWidthFigure } from "./cloth-row";
 import { readFit, fitHere } from "./figure-rows";
 import { readFigure } from "./figures";
 import { isAmbiguousHeader, makeHeader, readHeaderRow, roleOf, type Header, type HeaderRow } from "./header";
-import { startKind, readViewHeading } from "./heading-rows";
-import { kindOf, readHeading, unitAlone } from "./headings";
+import { startKind, readTableHeading } from "./heading-rows";
+import { kindOf, readHeading } from "./headings";
 import { joinedRows } from "./joined";
 import { fitRow, type Fit, type Misfit } from "./rows";
 import { isAlsoPlace } from "./sizes";
@@ -21,23 +21,16 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
   const head = readHeaderRow(row);
   if (!head) return false;
   const { header } = state;
-  if (head.certainty === "open" && !mayHeadSizes(head, header)) return false;
+  const isOpen = head.certainty === "open";
+  if (isOpen && !mayHeadSizes(head, header)) return false;
   const isFresh = header !== null && !header.used;
-  if (fit?.ok && head.certainty === "open" && readPlace(fit.label, null) !== null)
-    return heightsAsSizes(row, head, state);
-  if (isFresh && head.certainty !== "open" && at > 0) return addAlias(row, head, header, state);
-  if (
-    isFresh &&
-    head.certainty === "open" &&
-    head.label === "" &&
-    head.cells.length === header.columns.length &&
-    isAdjacent(rows, at, header)
-  )
+  if (isFresh && (!isOpen || (head.label === "" && isRightBelow(rows, at, head, header))))
     return addAlias(row, head, header, state);
   // Right below a row of figures, figures without a label have lost it: sizes stand apart from what is above them.
   const isRow = head.cells.every((cell) => readFigure(cell.text).kind === "figure");
   if (head.label === "" && header?.used && state.previous !== null && isRow) return false;
-  if (isPlaceLabel(head, state)) return state.header ? false : heightsAsSizes(row, head, state);
+  if (isOpen && readPlace(head.label, state.measureKind) !== null)
+    return header ? false : heightsAsSizes(row, head, state);
   if (isAmbiguousHeader(head) && !isSizesHere(rows, at, head, state)) return false;
   if (
     head.certainty === "system" &&
@@ -48,20 +41,12 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
     return addAlias(row, head, header, state);
   const candidate = makeHeader(head, row, state.columnUnits);
   if (head.certainty !== "certain" || head.cells.length === 1) {
-    if (header && fit?.ok && fit.label !== "" && head.certainty !== "system" && kindOf(head.label) === null)
-      return false;
-    if (head.cells.length < 2 && head.certainty === "open") return false;
-    if (!nextFits(rows, at, candidate, state)) return false;
+    if (fit?.ok && fit.label !== "" && head.certainty !== "system" && kindOf(head.label) === null) return false;
+    if ((head.cells.length < 2 && isOpen) || !nextFits(rows, at, candidate, state)) return false;
   } else if (header && !nextFits(rows, at, candidate, state) && nextFits(rows, at, header, state)) return false;
-  if (head.certainty === "open" || kindOf(head.label) !== null) {
-    const heading = readHeading(head.label);
-    // Our own sheets write "Measurement" over the labels of both kinds.
-    const saysNothing = state.kind !== null && roleOf(head.label) === "measurement";
-    if (heading && !saysNothing) {
-      startKind(heading.kind, heading.unit, state);
-      if (heading.kind === "fabric") readViewHeading(head.label, state);
-    }
-  }
+  const heading = kindOf(head.label) === null ? null : readHeading(head.label);
+  // Our own sheets write "Measurement" over the labels of both kinds.
+  if (heading && (state.kind === null || roleOf(head.label) !== "measurement")) readTableHeading(heading, head.label, state);
   // A column of widths in front of the sizes is about cloth, whatever stands above it.
   if (isClothHead(head) && state.kind !== "fabric") startKind("fabric", null, state);
   takeHeader(candidate, state);
@@ -81,7 +66,7 @@ function mayHeadSizes(head: HeaderRow, header: Header | null): boolean {
   );
   if (isAmount) return false;
   const { label } = head;
-  if (label === "" || kindOf(label) !== null || unitAlone(label) !== null || roleOf(label) !== null) return true;
+  if (kindOf(label) !== null || roleOf(label) !== null) return true;
   const { widths, nap, views, part, partKnown } = readFabricLabel(label);
   if (widths || nap || views || (part !== null && partKnown)) return false;
   return header === null || !/\d/.test(label);
@@ -93,22 +78,23 @@ function takeHeader(header: Header, state: State): void {
   state.columnUnits = new Map();
   const seen = new Set<string>();
   header.sizes.forEach((size, index) => {
-    const key = size.toUpperCase().replace(/\s+/g, "");
+    const key = size.toUpperCase().replace(/\s/g, "");
     if (seen.has(key)) {
-      const column = header.columns[index]?.cell.column;
-      found.warn(header.line, doubts.equalSizes(size), { size, ...(column === undefined ? {} : { column }) });
+      const { column } = header.columns.find((other) => other.size === index)!.cell;
+      found.warn(header.line, doubts.equalSizes(size), { size, column });
     }
     seen.add(key);
   });
 }
 
-const isAdjacent = (rows: readonly Row[], at: number, header: Header): boolean => rows[at - 1]?.line === header.line;
+/** Nameless figures or letters for each of the columns in the row above. */
+const isRightBelow = (rows: readonly Row[], at: number, head: HeaderRow, header: Header): boolean =>
+  head.cells.length === header.columns.length && rows[at - 1]!.line === header.line;
 
 /** A second row of sizes for the columns above; when the first repeats itself (XS XS S S), this one is the pattern's. */
 function addAlias(row: Row, head: HeaderRow, header: Header, state: State): boolean {
   const labels = head.cells.map((cell) => cell.text);
   if (labels.length !== header.columns.length && labels.length !== header.sizes.length) {
-    if (head.certainty === "open") return false;
     if (head.cells.length > 1) state.found.error(row.line, doubts.sizeRowCount(labels.length, header.sizes.length));
     return head.cells.length > 1;
   }
@@ -121,20 +107,13 @@ function addAlias(row: Row, head: HeaderRow, header: Header, state: State): bool
     takeHeader({ ...better, label: head.label }, state);
     return true;
   }
-  if (header.aliases.length >= 6) return true;
   const sizes =
     labels.length === header.sizes.length
       ? labels
       : header.sizes.map((_, size) => labels[header.columns.findIndex((column) => column.size === size)]!);
   if (head.label === "" && sizes.every((size) => /^\d/.test(size))) state.found.warn(row.line, doubts.namelessSizes());
-  header.aliases = [...header.aliases, { label: head.label || "", sizes }];
+  header.aliases.push({ label: head.label, sizes });
   return true;
-}
-
-/** Whether a row with a place's name is no row of sizes: "Bust 34 36" is not, "Taille" and "Größe" may be. */
-function isPlaceLabel(head: HeaderRow, state: State): boolean {
-  if (head.certainty !== "open" && !isAlsoPlace(head.label)) return false;
-  return !isAlsoPlace(head.label) && readPlace(head.label, state.measureKind) !== null;
 }
 
 /** "Taille" and "Größe" head sizes when no sizes were named, or when the table starts anew. */
@@ -142,47 +121,42 @@ function isSizesHere(rows: readonly Row[], at: number, head: HeaderRow, state: S
   const { header } = state;
   if (header) {
     if (head.cells.every((cell, index) => cell.text === header.sizes[index])) return true;
-    const isSame = isAlsoPlace(header.label) && header.used && !rows[at - 1]?.text;
+    const isSame = isAlsoPlace(header.label) && header.used && !rows[at - 1]!.text;
     return isSame && head.cells.some((cell) => !header.sizes.includes(cell.text));
   }
-  if (!/^taille$/i.test(head.label.trim())) return true;
+  if (plainWords(head.label) !== "taille") return true;
   // German and Dutch measure the waist by this word; in French it is the sizes.
-  const near = [...rows.slice(Math.max(0, at - 3), at), ...rows.slice(at + 1, at + 12)].map((row) =>
-    plainWords(row.text),
-  );
+  const near = rows.slice(Math.max(0, at - 3), at + 12).map((row) => plainWords(row.text));
   return !near.some((text) => /\b(?:huft\w*|oberweite|brustumfang|heup\w*|bovenwijdte)\b/.test(text));
 }
 
 /** A children's chart without sizes, by height: the heights are the sizes. */
 function heightsAsSizes(row: Row, head: HeaderRow, state: State): boolean {
   if (state.header || head.cells.length < 2 || readPlace(head.label, null) !== "height") return false;
-  const header = { ...makeHeader(head, row, new Map()), fromHeights: true };
-  takeHeader(header, state);
+  takeHeader(makeHeader(head, row, new Map()), state);
   state.found.warn(row.line, doubts.sizesFromHeights(), { place: "height" });
   const fit = fitHere(row, state);
   if (fit.ok) readFit(row, fit, state);
   return true;
 }
 
-/** Whether the next row with figures fits a header. */
+/** Whether one of the next six rows with figures fits a header. */
 function nextFits(rows: readonly Row[], at: number, header: Header, state: State): boolean {
+  const isFabric = state.kind === "fabric";
+  const fits = (row: Row): Fit | Misfit => fitRow(row, header, isFabric, isWidthFigure(isFabric));
   let tried = 0;
   for (let next = at + 1; next < Math.min(rows.length, at + 25) && tried < 6; next++) {
     const row = rows[next]!;
-    if (isBlankRow(row) || !/[\d½¼¾⅛⅜⅝⅞]/.test(row.text)) continue;
+    if (!/[\d½¼¾⅛⅜⅝⅞]/.test(row.text)) continue;
     tried++;
-    const fit = fitRow(row, header, state.kind === "fabric", isWidthFigure(state.kind === "fabric"));
+    const fit = fits(row);
     if (fit.ok && !fit.single && (header.columns.length > 1 || fit.label !== "")) return true;
-    const head = readHeaderRow(row);
-    if (head && head.cells.length === header.columns.length) continue;
-    const joined = joinedRows(rows, next, header, (other) => fitRow(other, header, false, isWidthFigure(false)));
-    if (joined) return true;
-    if (!fit.ok && fit.count > 0 && tried >= 3) return false;
+    if (joinedRows(rows, next, header, fits)) return true;
   }
   return false;
 }
 
 /** A row such as "EU 36 38 40" starts a table when rows of measurements follow it before any other. */
 function startsTable(rows: readonly Row[], at: number, head: HeaderRow, state: State): boolean {
-  return !rows[at - 1]?.text && nextFits(rows, at, makeHeader(head, rows[at]!, new Map()), state);
+  return !rows[at - 1]!.text && nextFits(rows, at, makeHeader(head, rows[at]!, new Map()), state);
 }
