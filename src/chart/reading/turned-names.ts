@@ -16,31 +16,33 @@ export const trimmed = (cells: readonly Cell[]): readonly Cell[] => {
 export const trimmedTo = (cells: readonly Cell[], width: number): Cell[] =>
   trimmed(cells).length > width ? [...trimmed(cells)] : cells.slice(0, width);
 export const padded = (cells: readonly Cell[], width: number): Cell[] =>
-  Array.from({ length: width }, (_, index) => cells[index] ?? cellOf("", cells[0]?.line ?? 1, index + 1));
+  Array.from({ length: width }, (_, index) => cells[index] ?? cellOf("", cells[0]!.line, index + 1));
 
 export const isFigure = (text: string): boolean => readFigure(text).kind === "figure";
 /** A heading of a column: a place, or a fabric width. */
 const isName = (text: string): boolean =>
   text.length > 1 &&
   !isFigure(text) &&
-  (readPlace(text, null) !== null || (readWidths(text) !== null && /[a-z]/i.test(text.replace(/cm|in/g, ""))));
-export const isWidthName = (text: string): boolean => /\d ?(?:["″”]|cm|in\b)/i.test(text) && readWidths(text) !== null;
+  (readPlace(text, null) !== null || (readWidths(text) !== null && /[a-z]/i.test(text)));
+export const isWidthName = (text: string): boolean => /\d ?(?:["″”]|cm|in\b)/i.test(text);
 
 /** "View A": a column of cloth where the rows are sizes. */
 const VIEW = /^(?:view|version|modell|modèle|modelo) \S/i;
 
-/** "Size | Bust | Waist": places across, and no place in front. */
-export function isNamesRow(cells: readonly Cell[]): boolean {
+/**
+ * "Size | Bust | Waist": places across, and no place in front. Half of the headings may be other words; of a line that was
+ * cut at its single spaces fewer, since "Sizes by waist" is no row of places.
+ */
+export function isNamesRow(cells: readonly Cell[], isCut = false): boolean {
   const [corner, ...others] = trimmed(cells);
-  if (!corner || others.length === 0) return false;
-  const isCorner =
-    corner.text === "" || isSizeWord(corner.text) || isSystemWord(corner.text) || roleOf(corner.text) === null;
-  if (!isCorner || (isName(corner.text) && !isSizeWord(corner.text))) return false;
+  if (!corner) return false;
   const isSizes = isSizeWord(corner.text);
+  if (!isSizes && (roleOf(corner.text) !== null || isName(corner.text))) return false;
   const names = others.filter(({ text }) => isName(text) || isWidthName(text) || (isSizes && VIEW.test(text))).length;
   const systems = others.filter((cell) => isSizeWord(cell.text) || isSystemWord(cell.text)).length;
-  const bare = others.filter((cell) => /^[\d.,\s½¼¾/-]*$/.test(cell.text) && cell.text !== "").length;
-  return names > 0 && bare === 0 && (names + systems) * 2 >= others.filter((cell) => cell.text !== "").length;
+  const isBare = others.some((cell) => /^[\d.,\s½¼¾/-]+$/.test(cell.text));
+  const filled = others.filter((cell) => cell.text !== "").length;
+  return names > 0 && !isBare && (names + systems) * 2 >= filled + (isCut ? 1 : 0);
 }
 
 /** A heading line cut into known places: "Size Bust Back waist length Hip". */

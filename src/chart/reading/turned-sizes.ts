@@ -40,12 +40,12 @@ export function sizeRun(
       next++;
       continue;
     }
-    if (body.length === 0) break;
     if (isSpoilt(row) && isNewSize(rows[next + 1])) {
       body.push(trimmedTo(row.cells, width));
       next++;
       continue;
     }
+    if (body.length === 0) break;
     let behind = afterBlanks(rows, next);
     if (behind < rows.length && isGroupHeading(rows[behind]!)) behind = afterBlanks(rows, behind + 1);
     if (!isNewSize(rows[behind])) break;
@@ -73,20 +73,13 @@ function isGroupHeading(row: Row): boolean {
   return readHeading(only.text) === null && readPlace(only.text, null) === null && !isNamesRow(cutNames(row));
 }
 
-const isLabel = (text: string): boolean => isSizeLabel(sizeOf(text).label) || (isNamedSize(text) && !isSizeWord(text));
-
-/** A size, and figures in at least half of the cells behind it. */
+/** A size and a figure behind it; a size of another name wants figures or blanks in half of its cells. */
 export function isSizeRow(row: Row): boolean {
   const [first, ...others] = row.cells;
-  if (!first || row.layout !== "grid") return false;
-  return (
-    isLabel(first.text) &&
-    others.some((cell) => isFigure(cell.text)) &&
-    others.filter((cell) => isFigure(cell.text) || isSizeLabel(cell.text) || readFigure(cell.text).kind !== "text")
-      .length *
-      2 >=
-      others.length
-  );
+  if (!first || row.layout !== "grid" || !others.some((cell) => isFigure(cell.text))) return false;
+  if (isSizeLabel(sizeOf(first.text).label)) return true;
+  const figures = others.filter((cell) => readFigure(cell.text).kind !== "text").length;
+  return isNamedSize(first.text) && !isSizeWord(first.text) && figures * 2 >= others.length;
 }
 
 /** "8 31 1/2 24 33 1/2" as a size and its figures; a row with another number of figures comes back as it is. */

@@ -3,7 +3,6 @@ import { readPlace } from "../places";
 import { cellOf, isFormulaLike, type Cell, type Row } from "./cell";
 import { isSizeWord } from "./sizes";
 import { kindOf, readHeading, unitAlone } from "./headings";
-import { sizeOf } from "./header";
 import { cutNames, isFigure, isNamesRow, isWidthName, padded, trimmed, trimmedTo } from "./turned-names";
 import { isSizeRow, sizeAndFigures, sizeRun } from "./turned-sizes";
 import { readWidths } from "./widths";
@@ -51,20 +50,17 @@ function columnsAsRows(head: readonly (readonly Cell[])[], body: readonly (reado
       .map((row) => row[column]!)
       .filter((cell, index, all) => cell.text !== "" && cell.text !== all[index - 1]?.text);
     const kind = above.find(
-      (cell) =>
-        kindOf(cell.text) !== null && readPlace(cell.text, null) === null && column > 0 && !readWidths(cell.text),
+      (cell) => kindOf(cell.text) !== null && readPlace(cell.text, null) === null && !readWidths(cell.text),
     );
-    if (kind && kind.text !== heading) {
-      heading = kind.text;
-      rows.push(make([cellOf(kind.text, kind.line, kind.column)]));
-    }
-    const unit = above.find((cell) => unitAlone(cell.text) !== null);
+    const unit = above.find((cell) => cell !== kind && unitAlone(cell.text) !== null);
     const label = above.filter((cell) => cell !== kind && cell !== unit);
     const text = label.map((cell) => cell.text).join(" ");
-    const first = cellOf(column === 0 && !text ? "Size" : text, label[0]?.line ?? line, label[0]?.column ?? column + 1);
-    const values = body.map((row) => (column === 0 ? { ...row[0]!, text: sizeOf(row[0]!.text).label } : row[column]!));
-    if (column > 0 && values.every((cell) => cell.text === "") && !text) continue;
-    rows.push(make([first, ...values, ...(unit ? [unit] : [])]));
+    const first = cellOf(text, label[0]?.line ?? line, label[0]?.column ?? column + 1);
+    const row = make([first, ...body.map((cells) => cells[column]!), ...(unit ? [unit] : [])]);
+    const headings = kind && kind.text !== heading ? [make([cellOf(kind.text, kind.line, kind.column)])] : [];
+    heading = kind?.text ?? heading;
+    // A heading in the corner is for all columns; the sizes come first all the same.
+    rows.push(...(column === 0 ? [row, ...headings] : [...headings, row]));
   }
   return rows;
 }
@@ -89,28 +85,18 @@ function spreadRows(rows: readonly Row[], at: number): Spread | null {
   let start = names + 1;
   while (start < names + 3 && rows[start] && isSubRow(rows[start]!)) start++;
   const width = Math.max(...rows.slice(names, start).map((head) => trimmed(head.cells).length));
-  const units = rows.slice(names + 1, start);
-  const head = rows.slice(at, start).map((top, index) => {
-    const cells = padded(top.cells, width);
-    // "Bust | | Waist" over "in | cm | in": a place stands over both its columns.
-    const isNames = index === names - at;
-    for (let column = 2; isNames && column < width; column++)
-      if (cells[column]!.text === "" && units.some((sub) => sub.cells[column]?.text))
-        cells[column] = cells[column - 1]!;
-    return cells;
-  });
+  const head = rows.slice(at, start).map(({ cells }) => padded(cells, width));
   // The row of places must be last but for units; a row of units joins it.
   const order = [...head.slice(0, names - at), ...head.slice(names - at + 1), head[names - at]!];
-  const read = (row: Row): readonly Cell[] | null => (isSizeRow(row) ? trimmedTo(row.cells, width) : null);
+  const read = (other: Row): readonly Cell[] | null => (isSizeRow(other) ? trimmedTo(other.cells, width) : null);
   return { head: order, ...sizeRun(rows, start, width, read) };
 }
 
 /** A row above the places: headings that span columns. */
 function isTopRow(row: Row): boolean {
-  const filled = row.cells.filter((cell) => cell.text !== "");
   return (
-    row.cells.length > 2 && filled.every((cell) => !isFigure(cell.text)) &&
-    filled.some((cell) => cell.repeated || readHeading(cell.text) !== null || /^(?:view|version|modell|modèle|modelo)\b/i.test(cell.text)) &&
+    row.cells.length > 2 && row.cells.every((cell) => !isFigure(cell.text)) &&
+    row.cells.some((cell) => cell.repeated || readHeading(cell.text) !== null || /^(?:view|version|modell|modèle|modelo)\b/i.test(cell.text)) &&
     row.cells.some((cell, index) => index > 0 && cell.text !== "")
   ); // prettier-ignore
 }
@@ -129,9 +115,9 @@ function isSubRow(row: Row): boolean {
 /** The same for text whose cells spaces part: its headings are cut into as many names as the rows have figures. */
 function spacedSpread(rows: readonly Row[], at: number): Spread | null {
   const row = rows[at]!;
-  if (/\d/.test(row.text.replace(/\d{1,3} ?(?:["″”]|cm|in\b)/g, "")) || row.text.length > 200) return null;
+  if (row.text.length > 200) return null;
   for (const names of [row.cells, cutNames(row)]) {
-    if (!isNamesRow(names)) continue;
+    if (!isNamesRow(names, names !== row.cells)) continue;
     const run = sizeRun(rows, at + 1, names.length, (other) => sizeAndFigures(other, names.length - 1));
     if (run.body.some((cells) => cells.length === names.length)) return { head: [names], ...run };
   }

@@ -137,6 +137,13 @@ describe("streamsOf", () => {
     expect(ranges.tables[0]?.[1]).toBe("height: Height | 158-162 162-166 166-170");
     expect(ranges.issues).toEqual([]);
   });
+  it("takes a bare figure among metres for centimetres when nobody is so tall", () => {
+    const { tables, issues } = paste(
+      sheet("Body measurements (cm)", "Size|34|36|38|40", "Height|1.64 m|168|1.72|1.76 m", "Bust|80|84|88|92"),
+    );
+    expect(tables).toEqual([["body cm | 34 36 38 40", "height: Height | 164 168 172 176", "bust: Bust | 80 84 88 92"]]);
+    expect(issues).toEqual([]);
+  });
   it("keeps a figure below zero and names it", () => {
     const { tables, issues } = paste(
       sheet("Body measurements (cm)", "Size|34|36|38", "Bust|-80|84|88", "Hip|86|90|94"),

@@ -187,4 +187,133 @@ describe("turnedChart", () => {
       `4 error (36) ${doubts.shortSize("36", 2, 3)}`,
     ]);
   });
+  it("takes the heading in the corner for all columns", () => {
+    const { tables, issues } = paste(sheet("Finished measurements (cm)|Bust|Waist", "34|88|70", "36|92|74"));
+    expect(tables).toEqual([["finished cm | 34 36", "bust: Bust | 88 92", "waist: Waist | 70 74"]]);
+    expect(issues).toEqual([]);
+  });
+  it("lets one heading stand over a place in two units", () => {
+    const { tables, issues } = paste(
+      sheet("|Body|Body|Body|Body", "Size|Bust||Waist|", "|in|cm|in|cm", "8|32|81|25|63.5", "10|33|84|26|66"),
+    );
+    expect(tables).toEqual([
+      ["body in | 8 10", "bust: Bust | 32 33", "waist: Waist | 25 26"],
+      ["body cm | 8 10", "bust: Bust | 81 84", "waist: Waist | 63.5 66"],
+    ]);
+    expect(issues).toEqual([]);
+  });
+  it("reads a place that itself says finished as a place", () => {
+    const { tables } = paste(sheet("Size|Finished back length|Finished bust", "8|60 cm|80 cm", "10|61 cm|84 cm"));
+    expect(tables).toEqual([
+      ["finished cm | 8 10", "backLength: Finished back length | 60 61", "bust: Finished bust | 80 84"],
+    ]);
+  });
+  it("writes the words of a cell over two rows once", () => {
+    const { tables } = paste(
+      "<table><tr><th rowspan=2>Size</th><th rowspan=2>Stride</th><th colspan=2>Bust</th></tr><tr><th>in</th><th>cm</th></tr>" +
+        "<tr><td>8<td>40 in<td>32<td>81</tr><tr><td>10<td>41 in<td>33<td>84</tr></table>",
+    );
+    expect(tables).toEqual([
+      ["body in | 8 10", "Stride: Stride | 40 41", "bust: Bust | 32 33"],
+      ["body cm | 8 10", "bust: Bust | 81 84"],
+    ]);
+  });
+  it("names figures under no heading, and two columns of one cloth", () => {
+    const body = paste(sheet(CM, "Size|Bust||Hip", "34|80|5|86", "36|84|6|90"));
+    expect(body.tables).toEqual([["body cm | 34 36", "bust: Bust | 80 84", "hip: Hip | 86 90"]]);
+    expect(body.issues).toEqual([`2 error ${doubts.noLabel()}`]);
+    const cloth = paste(sheet("Fabric (yd)", "Size|View A|View A", '|45"|45"', "8|2|2", "10|3|3"));
+    expect(cloth.issues).toEqual([`3 warning (A) ${doubts.repeatedCloth('45" View A')}`]);
+  });
+  it("reads inch marks in the cells, and units beside the size word", () => {
+    const inches = paste(sheet("Body measurements", "Size|Bust|Waist", '8|32"|25"', '10|33"|26"'));
+    expect(inches).toEqual({ tables: [["body in | 8 10", "bust: Bust | 32 33", "waist: Waist | 25 26"]], issues: [] });
+    const below = paste(sheet("Body measurements", "|Bust|Waist", "Size|cm|cm", "34|80|62", "36|84|66"));
+    expect(below).toEqual({ tables: [["body cm | 34 36", "bust: Bust | 80 84", "waist: Waist | 62 66"]], issues: [] });
+  });
+  it("names a spoilt row before the first size", () => {
+    const { tables, issues } = paste(sheet(CM, "Size|Bust|Waist", "|80|72", "36|84|76", "38|88|80"));
+    expect(tables).toEqual([["body cm | 36 38", "bust: Bust | 84 88", "waist: Waist | 76 80"]]);
+    expect(issues).toEqual([`3 error ${doubts.noLabel()}`]);
+  });
+  it("leaves a line of other words above the places alone", () => {
+    const { tables } = paste(sheet("Our|spring|dresses", "Size|Bust (cm)|Waist (cm)", "34|80|62", "36|84|66"));
+    expect(tables).toEqual([["body cm | 34 36", "bust: Bust (cm) | 80 84", "waist: Waist (cm) | 62 66"]]);
+  });
+  it.each([
+    ["Size", "the word for sizes"],
+    ["Misses", "whose sizes they are"],
+    ["Maat", "a word that also means a measurement"],
+    ["Label", "any other word"],
+  ])("takes a column headed %s for the sizes: %s", (corner) => {
+    expect(paste(sheet(CM, `${corner}|Bust|Waist`, "34|80|62", "36|84|66"))).toEqual({
+      tables: [["body cm | 34 36", "bust: Bust | 80 84", "waist: Waist | 62 66"]],
+      issues: [],
+    });
+  });
+  it.each([
+    ["views in front", "View|Bust|Hip", "A|90|98", "C|94|102"],
+    ["a place in front", "Bust|Waist|Hip", "80|62|86", "84|66|90"],
+    ["a bare number among the places", "Size|Bust|44|Waist", "34|80|1|62", "36|84|2|66"],
+    ["more unknown words than places", "Size|Bust|Stride|Bounce", "34|80|40|50", "36|84|41|51"],
+    ["more remarks than places", "Size|Bust|Remark|Colour", "34|80|a|b", "36|84|c|d"],
+  ])("takes no chart with %s for one with sizes down, and says so", (_, ...lines) => {
+    const { tables, issues } = paste(sheet(CM, ...lines));
+    expect(tables).toEqual([]);
+    expect(issues[0]).toBe(`1 error ${doubts.noChart()}`);
+  });
+  it("needs no more than half of the headed columns to be places or names of sizes", () => {
+    const rows = ["34|80||thin", "36|84||wide"];
+    expect(paste(sheet(CM, "Size|Bust||Remark", ...rows)).tables).toEqual([["body cm | 34 36", "bust: Bust | 80 84"]]);
+    const systems = paste(sheet(CM, "Size|EU|US|UK|Bust", "S|36|4|8|84", "M|40|8|12|92"));
+    expect(systems.tables).toEqual([
+      ["body cm | S M", "also EU: 36 40", "also US: 4 8", "also UK: 8 12", "bust: Bust | 84 92"],
+    ]);
+  });
+  it("reads cloth by widths in words", () => {
+    const words = paste(sheet("Fabric (m)", "Size|Width 140|Width 115", "34|1.5|2", "36|1.6|2.1"));
+    const whole = ["fabric m | 34 36", "no view, main, 140 cm, nap? | 1.5 1.6", "no view, main, 115 cm, nap? | 2 2.1"];
+    expect(words).toEqual({ tables: [whole], issues: [] });
+    expect(paste(sheet("Fabric (m)", "Size|140 cm|115cm", "34|1.5|2", "36|1.6|2.1"))).toEqual(words);
+    expect(paste(page("Fabric", "Size  140 cm wide  115 cm wide", "34  1.5 m  2 m", "36  1.6 m  2.1 m"))).toEqual(
+      words,
+    );
+  });
+  it("reads a view alone above the places", () => {
+    const { tables, issues } = paste(
+      sheet("Finished measurements (cm)", "View A||", "Size|Bust|Waist", "34|88|70", "36|92|74"),
+    );
+    expect(tables).toEqual([["finished cm | 34 36", "bust A: Bust | 88 92", "waist A: Waist | 70 74"]]);
+    expect(issues).toEqual([]);
+  });
+  it("keeps the size of the last row when most of its cells are no figures", () => {
+    const { tables, issues } = paste(sheet(CM, "Size|Bust|Waist|Hip", "34|80|62|86", "36|84|see|note"));
+    expect(tables).toEqual([["body cm | 34 36", "bust: Bust | 80 84", "waist: Waist | 62 -", "hip: Hip | 86 -"]]);
+    expect(issues).toEqual([
+      `4:3 error (waist, 36) ${doubts.unreadable("see")}`,
+      `4:4 error (hip, 36) ${doubts.unreadable("note")}`,
+    ]);
+  });
+  it("names a size of letters with the wrong number of figures, where only spaces part them", () => {
+    const { tables, issues } = paste(
+      page(CM, "Maat borst taille heup", "S 84 66 90", "M 92 74", "L 100 82 106", "XL 108 90 114 120"),
+    );
+    expect(tables).toEqual([["body cm | S L", "bust: borst | 84 100", "waist: taille | 66 82", "hip: heup | 90 106"]]);
+    expect(issues).toEqual([
+      `4 error (M) ${doubts.shortSize("M", 2, 3)}`,
+      `6 error (XL) ${doubts.shortSize("XL", 4, 3)}`,
+    ]);
+  });
+  it("reads cells that stand apart as they are, whatever spaces and words they hold", () => {
+    const { tables, issues } = paste(
+      page("Body (cm)", "Size   Bust   Height", "34   ca. 80   1 m 68", "36   80 - 88   1m70", "38   -   172"),
+    );
+    expect(tables).toEqual([["body cm | 34 36 38", "bust: Bust | 80 80-88 -", "height: Height | 168 170 172"]]);
+    expect(issues).toEqual([]);
+  });
+  it("takes no line of words for a row of places because one of them is a place", () => {
+    const { tables, issues } = paste(page("Body measurements (in)", "Sizes by waist", "8 10 12", "Hip 33 34 35"));
+    expect(tables).toEqual([["body in | 8 10 12", "hip: Hip | 33 34 35"]]);
+    expect(issues).toEqual([]);
+  });
 });
