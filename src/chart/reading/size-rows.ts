@@ -24,7 +24,8 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
   const isOpen = head.certainty === "open";
   if (isOpen && !mayHeadSizes(head, header)) return false;
   const isFresh = header !== null && !header.used;
-  if (isFresh && (!isOpen || (head.label === "" && isRightBelow(rows, at, head, header))))
+  // Figures that lost their label can't take the place of sizes that nothing was read under.
+  if (isFresh && (!isOpen || (head.label === "" && head.cells.length === header.columns.length)))
     return addAlias(row, head, header, state);
   // Right below a row of figures, figures without a label have lost it: sizes stand apart from what is above them.
   const isRow = head.cells.every((cell) => readFigure(cell.text).kind === "figure");
@@ -46,7 +47,8 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
   } else if (header && !nextFits(rows, at, candidate, state) && nextFits(rows, at, header, state)) return false;
   const heading = kindOf(head.label) === null ? null : readHeading(head.label);
   // Our own sheets write "Measurement" over the labels of both kinds.
-  if (heading && (state.kind === null || roleOf(head.label) !== "measurement")) readTableHeading(heading, head.label, state);
+  if (heading && (state.kind === null || roleOf(head.label) !== "measurement"))
+    readTableHeading(heading, head.label, state);
   // A column of widths in front of the sizes is about cloth, whatever stands above it.
   if (isClothHead(head) && state.kind !== "fabric") startKind("fabric", null, state);
   takeHeader(candidate, state);
@@ -87,10 +89,6 @@ function takeHeader(header: Header, state: State): void {
   });
 }
 
-/** Nameless figures or letters for each of the columns in the row above. */
-const isRightBelow = (rows: readonly Row[], at: number, head: HeaderRow, header: Header): boolean =>
-  head.cells.length === header.columns.length && rows[at - 1]!.line === header.line;
-
 /** A second row of sizes for the columns above; when the first repeats itself (XS XS S S), this one is the pattern's. */
 function addAlias(row: Row, head: HeaderRow, header: Header, state: State): boolean {
   const labels = head.cells.map((cell) => cell.text);
@@ -111,6 +109,7 @@ function addAlias(row: Row, head: HeaderRow, header: Header, state: State): bool
     labels.length === header.sizes.length
       ? labels
       : header.sizes.map((_, size) => labels[header.columns.findIndex((column) => column.size === size)]!);
+  if (head.label === "" && sizes.every((size, index) => size === header.sizes[index])) return true;
   if (head.label === "" && sizes.every((size) => /^\d/.test(size))) state.found.warn(row.line, doubts.namelessSizes());
   header.aliases.push({ label: head.label, sizes });
   return true;
