@@ -49,6 +49,8 @@ export const doubts = {
     `This second row of sizes has ${found} for ${wanted} sizes, so it was left out.`,
   namelessSizes: () =>
     "These figures without a label were taken as a second row of sizes. If they measure something, add the row.",
+  sizesWithoutLabel: () =>
+    "These figures without a label were taken as the sizes of the rows below. If they measure something, type their label in front of them and paste again.",
   sizesFromHeights: () => "No row of sizes was found: the heights were taken as the sizes.",
   notALength: (label: string) => `"${label}" is not a length, so this row was left out.`,
   unknownPart: (part: string) => `"${part}" was taken as the name of this part of the garment.`,

@@ -24,11 +24,13 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
   const isOpen = head.certainty === "open";
   if (isOpen && !mayHeadSizes(head, header)) return false;
   const isFresh = header !== null && !header.used;
-  // Figures that lost their label can't take the place of sizes that nothing was read under.
-  if (isFresh && (!isOpen || (head.label === "" && head.cells.length === header.columns.length)))
-    return addAlias(row, head, header, state);
-  // Right below a row of figures, figures without a label have lost it: sizes stand apart from what is above them.
   const isRow = head.cells.every((cell) => readFigure(cell.text).kind === "figure");
+  if (isFresh && (!isOpen || isNamelessAlias(rows, at, head, header))) return addAlias(row, head, header, state);
+  if (isFresh && isRow && isLabelLost(rows, at, head, header)) {
+    state.found.error(row.line, doubts.noLabel());
+    return true;
+  }
+  // Right below a row of figures, figures without a label have lost it: sizes stand apart from what is above them.
   if (head.label === "" && header?.used && state.previous !== null && isRow) return false;
   if (isOpen && readPlace(head.label, state.measureKind) !== null)
     return header ? false : heightsAsSizes(row, head, state);
@@ -51,8 +53,22 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
     readTableHeading(heading, head.label, state);
   // A column of widths in front of the sizes is about cloth, whatever stands above it.
   if (isClothHead(head) && state.kind !== "fabric") startKind("fabric", null, state);
+  // Behind a blank line they may be sizes, or a row whose label stayed on the page before.
+  if (header?.used && isRow && head.cells.length === header.columns.length && isLabelLost(rows, at, head, header))
+    state.found.warn(row.line, doubts.sizesWithoutLabel());
   takeHeader(candidate, state);
   return true;
+}
+
+/** A second row of sizes without a label stands right below the others, one for each column. */
+const isNamelessAlias = (rows: readonly Row[], at: number, { label, cells }: HeaderRow, header: Header): boolean =>
+  label === "" && cells.length === header.columns.length && rows[at - 1 - header.aliases.length]?.line === header.line;
+
+/** Figures that lost their label can't take the place of sizes above them, unless a heading or some of those say so. */
+function isLabelLost(rows: readonly Row[], at: number, { label, cells }: HeaderRow, header: Header): boolean {
+  if (label !== "" || cells.some(({ text }) => header.sizes.includes(text))) return false;
+  const between = rows.slice(Math.max(0, at - 12), at).filter(({ line }) => line > header.line);
+  return !between.some(({ text }) => readHeading(text)?.kind);
 }
 
 function isClothHead({ roles }: HeaderRow): boolean {
@@ -70,8 +86,7 @@ function mayHeadSizes(head: HeaderRow, header: Header | null): boolean {
   const { label } = head;
   if (kindOf(label) !== null || roleOf(label) !== null) return true;
   const { widths, nap, views, part, partKnown } = readFabricLabel(label);
-  if (widths || nap || views || (part !== null && partKnown)) return false;
-  return header === null || !/\d/.test(label);
+  return !widths && !nap && !views && (part === null || !partKnown);
 }
 
 function takeHeader(header: Header, state: State): void {
@@ -93,8 +108,9 @@ function takeHeader(header: Header, state: State): void {
 function addAlias(row: Row, head: HeaderRow, header: Header, state: State): boolean {
   const labels = head.cells.map((cell) => cell.text);
   if (labels.length !== header.columns.length && labels.length !== header.sizes.length) {
-    if (head.cells.length > 1) state.found.error(row.line, doubts.sizeRowCount(labels.length, header.sizes.length));
-    return head.cells.length > 1;
+    if (labels.length === 1) return false;
+    state.found.error(row.line, doubts.sizeRowCount(labels.length, header.sizes.length));
+    return true;
   }
   const isRepeated = new Set(header.columns.map((column) => column.cell.text)).size < header.columns.length;
   if (isRepeated && labels.length === header.columns.length && new Set(labels).size === labels.length) {
@@ -109,7 +125,6 @@ function addAlias(row: Row, head: HeaderRow, header: Header, state: State): bool
     labels.length === header.sizes.length
       ? labels
       : header.sizes.map((_, size) => labels[header.columns.findIndex((column) => column.size === size)]!);
-  if (head.label === "" && sizes.every((size, index) => size === header.sizes[index])) return true;
   if (head.label === "" && sizes.every((size) => /^\d/.test(size))) state.found.warn(row.line, doubts.namelessSizes());
   header.aliases.push({ label: head.label, sizes });
   return true;
@@ -120,8 +135,7 @@ function isSizesHere(rows: readonly Row[], at: number, head: HeaderRow, state: S
   const { header } = state;
   if (header) {
     if (head.cells.every((cell, index) => cell.text === header.sizes[index])) return true;
-    const isSame = isAlsoPlace(header.label) && header.used && !rows[at - 1]!.text;
-    return isSame && head.cells.some((cell) => !header.sizes.includes(cell.text));
+    return isAlsoPlace(header.label) && !rows[at - 1]!.text;
   }
   if (plainWords(head.label) !== "taille") return true;
   // German and Dutch measure the waist by this word; in French it is the sizes.

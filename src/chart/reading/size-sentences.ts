@@ -52,13 +52,12 @@ function sentenceOf(row: Row): Sentence | null {
   let at = colon[0].length;
   for (const piece of text.slice(at).split(/[,;/|] | and /)) {
     const start = piece.search(/[\d½¼¾]/);
-    const place = trimMarks(piece.slice(0, Math.max(0, start)), ":= ");
+    const place = trimMarks(piece.slice(0, Math.max(0, start)), ":=");
     const figure = piece.slice(start).replace(/\.$/, "").trim();
     if (readPlace(place, null) === null || readFigure(figure).kind !== "figure") return null;
     at = text.indexOf(piece, at);
     places.push(cellOf(place, line, 1));
     figures.push(cellOf(figure, line, isGrid ? cellAt(row, at + start) : column + at + start));
-    at += piece.length;
   }
   return { size: cellOf(label, line, column), places, figures };
 }

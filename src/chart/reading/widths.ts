@@ -58,7 +58,7 @@ export function readWidths(label: string): WidthRead | null {
     return " ";
   });
   if (inch !== null || centi !== null)
-    return { in: inch, cm: centi, rest: rest.replace(/\( *\)|\[ *\]|\( *\/ *\)/g, " ").trim() };
+    return { in: inch, cm: centi, rest: rest.replace(/\([ /]*\)|\[ *\]/g, " ").trim() };
   const bare = /(?<![\d/.,])(\d{2,3})(?: ?[/-] ?(\d{2,3}))?(?![\d/.,])/.exec(text);
   const value = bare ? Math.max(Number(bare[1]), Number(bare[2] ?? 0)) : 0;
   const without = (): string => text.replace(bare![0], " ").trim();

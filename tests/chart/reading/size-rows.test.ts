@@ -10,24 +10,60 @@ const nothing = { tables: [], issues: [`1 error ${doubts.noChart()}`] };
 describe("readSizes on a second row of sizes", () => {
   it("never lets figures that lost their label take the place of the sizes", () => {
     const short = paste(sheet(cm, "Size|36|38|40", "Waist|66|70", "|84|88|92", "Hip|90|94|98"));
-    expect(short.tables).toEqual([["body cm | 36 38 40", "also : 84 88 92", "hip: Hip | 90 94 98"]]);
-    expect(short.issues).toEqual([
-      `3 error (waist) ${doubts.count("Waist", 2, 3)}`,
-      `4 warning ${doubts.namelessSizes()}`,
-    ]);
+    expect(short.tables).toEqual([["body cm | 36 38 40", "hip: Hip | 90 94 98"]]);
+    expect(short.issues).toEqual([`3 error (waist) ${doubts.count("Waist", 2, 3)}`, `4 error ${doubts.noLabel()}`]);
     const apart = paste(page(cm, "Size 34 36 38", "", "80 84 88", "Hip 86 90 94"));
-    expect(apart.tables).toEqual([["body cm | 34 36 38", "also : 80 84 88", "hip: Hip | 86 90 94"]]);
-    expect(apart.issues).toEqual([`4 warning ${doubts.namelessSizes()}`]);
+    expect(apart.tables).toEqual([["body cm | 34 36 38", "hip: Hip | 86 90 94"]]);
+    expect(apart.issues).toEqual([`4 error ${doubts.noLabel()}`]);
+    const fewer = paste(page(cm, "Size 34 36 38", "80 84", "Hip 86 90"));
+    expect(fewer.tables).toEqual([]);
+    expect(fewer.issues).toEqual([`3 error ${doubts.noLabel()}`, `4 error (hip) ${doubts.count("Hip", 2, 3)}`]);
+    const fractions = paste(page(inches, "Size 8 10 12", "Bust 31 32 33", "", "15½ 15¾ 16", "Hip 34 35 36"));
+    expect(fractions.tables).toEqual([["body in | 8 10 12", "bust: Bust | 31 32 33", "hip: Hip | 34 35 36"]]);
+    expect(fractions.issues).toEqual([`5 error ${doubts.noLabel()}`]);
+  });
+  it("keeps a third row without a label below two systems", () => {
+    expect(paste(sheet(inches, "US|4|6", "UK|8|10", "|36|38", "Bust|32|33"))).toEqual({
+      tables: [["body in | 4 6", "also UK: 8 10", "also : 36 38", "bust: Bust | 32 33"]],
+      issues: [`4 warning ${doubts.namelessSizes()}`],
+    });
+  });
+  it("begins a table at some of those sizes, or below a heading", () => {
+    expect(paste(page(cm, "Sizes 34 36 38 40", "", "34 36", "Bust 80 84"))).toEqual({
+      tables: [["body cm | 34 36", "bust: Bust | 80 84"]],
+      issues: [],
+    });
+    expect(paste(sheet("Size|8|10|12|14", "Fabric (yd)", "|8-10|12-14", '45"|2 1/4|2 1/2'))).toEqual({
+      tables: [["fabric yd | 8-10 12-14", "no view, main, 45 in, nap? | 2.25 2.5"]],
+      issues: [],
+    });
+  });
+  it("says so when figures without a label behind a blank line are taken for sizes", () => {
+    const tables = [
+      ["body cm | 34 36", "bust: Bust | 80 84"],
+      ["body cm | 38 40", "bust: Bust | 88 92"],
+    ];
+    expect(paste(page(cm, "Size 34 36", "Bust 80 84", "", "38 40", "Bust 88 92"))).toEqual({
+      tables,
+      issues: [`5 warning ${doubts.sizesWithoutLabel()}`],
+    });
+    expect(paste(page(cm, "Size 34 36", "Bust 80 84", "", cm, "38 40", "Bust 88 92"))).toEqual({ tables, issues: [] });
+    const other = paste(page(cm, "Size 34 36", "Bust 80 84", "", "38 40 42", "Bust 88 92 96"));
+    expect(other.issues).toEqual([]);
+    const nothingNew = paste(page(cm, "Size 8 10 12", "8 12 14", "Bust 80 84 88"));
+    expect(nothingNew.tables).toEqual([["body cm | 8 10 12", "also : 8 12 14", "bust: Bust | 80 84 88"]]);
+    expect(nothingNew.issues).toEqual([`3 warning ${doubts.namelessSizes()}`]);
   });
   it("says nothing of sizes that stand there again, or of letters", () => {
     expect(paste(page(cm, "Sizes 34 36 38", "", "34 36 38", "Bust 80 84 88"))).toEqual({
       tables: [["body cm | 34 36 38", "bust: Bust | 80 84 88"]],
       issues: [],
     });
-    for (const letters of ["XS S M", "L XL 2XL", "X1 X2 X3"])
-      expect(paste(sheet(inches, "Size|8|10|12", `|${letters.replaceAll(" ", "|")}`, "Bust|31|32|33")).issues).toEqual(
-        [],
-      );
+    for (const letters of ["XS S M", "L XL 2XL", "XS·(4) S·(6) M·(8)"])
+      expect(
+        paste(sheet(inches, "Size|8|10|12", `|${letters.replaceAll(" ", "|").replaceAll("·", " ")}`, "Bust|31|32|33"))
+          .issues,
+      ).toEqual([]);
     expect(paste(page(inches, "Size 8 10 12", "L XL 2XL", "Bust 31 32 33")).tables).toEqual([
       ["body in | 8 10 12", "also : L XL 2XL", "bust: Bust | 31 32 33"],
     ]);
@@ -122,6 +158,19 @@ describe("readSizes on a row that may be one", () => {
       issues: [`9 error (bust) ${doubts.noSizes("Bust")}`],
     });
   });
+  it("leaves a list of some sizes inside a table out", () => {
+    expect(paste(sheet(cm, "Size|34|36|38", "Bust|80|84|88", "Sizes 34 36", "Hip|86|90|94"))).toEqual({
+      tables: [["body cm | 34 36 38", "bust: Bust | 80 84 88", "hip: Hip | 86 90 94"]],
+      issues: [`4 error ${doubts.count("Sizes", 2, 3)}`],
+    });
+  });
+  it("takes no girth for a width, and letters above nameless figures for sizes", () => {
+    expect(paste(page(inches, "S M", "Hip 60 16 17")).issues).toEqual([`3 error (hip) ${doubts.noSizes("Hip")}`]);
+    expect(paste(page(cm, "S M L", "80 84 88")).issues).toEqual([
+      `1 error ${doubts.noChart()}`,
+      `3 warning ${doubts.namelessSizes()}`,
+    ]);
+  });
   it("is content with a first row that a page broke", () => {
     expect(paste(page(cm, "34 36 38 40", "Bust 80 84", "88 92"))).toEqual({
       tables: [["body cm | 34 36 38 40", "bust: Bust | 80 84 88 92"]],
@@ -164,6 +213,20 @@ describe("readSizes on a row that may be one", () => {
 });
 
 describe("readSizes on words that are a place too", () => {
+  it("keeps a waist behind a blank line where the sizes have another word", () => {
+    expect(paste(sheet("Körpermaße (cm)", "Size|34|36", "Bust|80|84", "", "Taille|62|66", "Hüfte|86|90"))).toEqual({
+      tables: [["body cm | 34 36", "bust: Bust | 80 84", "waist: Taille | 62 66", "hip: Hüfte | 86 90"]],
+      issues: [],
+    });
+  });
+  it("begins a table with all other sizes behind a blank line", () => {
+    expect(
+      paste(sheet("Mensurations (cm)", "Taille|34|36", "Poitrine|80|84", "", "Taille|38|40", "Poitrine|88|92")).tables,
+    ).toEqual([
+      ["body cm | 34 36", "bust: Poitrine | 80 84"],
+      ["body cm | 38 40", "bust: Poitrine | 88 92"],
+    ]);
+  });
   it("keeps a waist that begins as the sizes do", () => {
     expect(
       paste(sheet("Körpermaße (cm)", "Größe|60|64|68", "Brustumfang|80|84|88", "Taille|60|65|70", "Hüfte|86|90|94")),
@@ -213,6 +276,12 @@ describe("readSizes on a corner that says more than sizes", () => {
         ["body in | 8 10", "bust: Bust | 31 32"],
       ],
       issues: [`1 warning ${doubts.noHeading()}`, `5 warning ${doubts.unitFromNumbers("inches")}`],
+    });
+  });
+  it("takes the word for measurements as their heading where none stands above", () => {
+    expect(paste(sheet("Measurements|34|36", "Bust|80|84"))).toEqual({
+      tables: [["body cm | 34 36", "bust: Bust | 80 84"]],
+      issues: [`2 warning ${doubts.unitFromNumbers("centimetres")}`],
     });
   });
   it("begins body measurements below cloth", () => {

@@ -39,6 +39,7 @@ describe("sizeSentences", () => {
     ["S :  bust  84 cm,   waist  66 cm", "M :  bust  88 cm,   waist  70 cm"],
     ["Size S: bust84 cm , waist66 cm .", "Size M: bust88 cm , waist70 cm ."],
   ])("reads %j", (first, second) => {
+    expect(found(first, second)?.head.map((cell) => cell.text)).toEqual(["Size", "bust", "waist"]);
     expect(texts(first, second)).toEqual([
       ["S", "84 cm", "66 cm"],
       ["M", "88 cm", "70 cm"],

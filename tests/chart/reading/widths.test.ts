@@ -70,6 +70,7 @@ describe("readWidths", () => {
     ['nap (45", 115 cm)', "nap ( ,  )"],
     ['(45" ) / (115 cm)', "/"],
     ["(150 cm / 60 inches)", ""],
+    ["(45/115 cm / 54 inches)", ""],
     ["45 nap", "nap"],
     ["A 150", "A"],
     ["A 150 nap", "A   nap"],
