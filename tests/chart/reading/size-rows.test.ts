@@ -15,6 +15,14 @@ describe("readSizes on a second row of sizes", () => {
     const apart = paste(page(cm, "Size 34 36 38", "", "80 84 88", "Hip 86 90 94"));
     expect(apart.tables).toEqual([["body cm | 34 36 38", "hip: Hip | 86 90 94"]]);
     expect(apart.issues).toEqual([`4 error ${doubts.noLabel()}`]);
+    const before = paste(
+      sheet("Size chart (cm)|34|36", "Waist|62", "|80|84", "Hip|86|90", "Finished measurements (cm)", "Hip|96|100"),
+    );
+    expect(before.tables).toEqual([
+      ["body cm | 34 36", "hip: Hip | 86 90"],
+      ["finished cm | 34 36", "hip: Hip | 96 100"],
+    ]);
+    expect(before.issues).toEqual([`2 error (waist) ${doubts.count("Waist", 1, 2)}`, `3 error ${doubts.noLabel()}`]);
     const fewer = paste(page(cm, "Size 34 36 38", "80 84", "Hip 86 90"));
     expect(fewer.tables).toEqual([]);
     expect(fewer.issues).toEqual([`3 error ${doubts.noLabel()}`, `4 error (hip) ${doubts.count("Hip", 2, 3)}`]);
@@ -29,8 +37,8 @@ describe("readSizes on a second row of sizes", () => {
     });
   });
   it("begins a table at some of those sizes, or below a heading", () => {
-    expect(paste(page(cm, "Sizes 34 36 38 40", "", "34 36", "Bust 80 84"))).toEqual({
-      tables: [["body cm | 34 36", "bust: Bust | 80 84"]],
+    expect(paste(page(cm, "Sizes 34 36 38 40", "", "38 42", "Bust 88 96"))).toEqual({
+      tables: [["body cm | 38 42", "bust: Bust | 88 96"]],
       issues: [],
     });
     expect(paste(sheet("Size|8|10|12|14", "Fabric (yd)", "|8-10|12-14", '45"|2 1/4|2 1/2'))).toEqual({
@@ -67,6 +75,12 @@ describe("readSizes on a second row of sizes", () => {
     expect(paste(page(inches, "Size 8 10 12", "L XL 2XL", "Bust 31 32 33")).tables).toEqual([
       ["body in | 8 10 12", "also : L XL 2XL", "bust: Bust | 31 32 33"],
     ]);
+  });
+  it("keeps a second system below a row as another name of the sizes", () => {
+    expect(paste(sheet(inches, "Size|8|10", "Bust|31|32", "EU|36|38", "Hip|34|35"))).toEqual({
+      tables: [["body in | 8 10", "also EU: 36 38", "bust: Bust | 31 32", "hip: Hip | 34 35"]],
+      issues: [],
+    });
   });
   it("keeps every system of sizes", () => {
     const { tables, issues } = paste(
@@ -311,6 +325,12 @@ describe("readSizes on a corner that says more than sizes", () => {
       issues: [],
     });
   }); // prettier-ignore
+  it("knows the heading of a column for the nap", () => {
+    expect(paste(sheet("Fabric required (yd)", "Nap|8|10", 'A 45"|2|2 1/8'))).toEqual({
+      tables: [["fabric yd | 8 10", "A, main, 45 in, nap? | 2 2.125"]],
+      issues: [],
+    });
+  });
   it("is about cloth with a column of widths, and keeps what the lines above said", () => {
     expect(paste(sheet("Fabric required (yd)", "View A", "Width|8|10", '45"|2|2 1/8'))).toEqual({
       tables: [["fabric yd | 8 10", "A, main, 45 in, nap? | 2 2.125"]],
