@@ -41,7 +41,8 @@ describe("readSizes on a second row of sizes", () => {
       tables: [["body cm | 38 42", "bust: Bust | 88 96"]],
       issues: [],
     });
-    expect(paste(sheet("Size|8|10|12|14", "Fabric (yd)", "|8-10|12-14", '45"|2 1/4|2 1/2'))).toEqual({
+    const tail = Array.from({ length: 12 }, () => "Wash the fabric first.");
+    expect(paste(sheet("Size|8|10|12|14", "Fabric (yd)", "|8-10|12-14", '45"|2 1/4|2 1/2', ...tail))).toEqual({
       tables: [["fabric yd | 8-10 12-14", "no view, main, 45 in, nap? | 2.25 2.5"]],
       issues: [],
     });
