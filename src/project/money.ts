@@ -7,6 +7,8 @@ const GROUPED = /^\d{1,3}(?:(?:,\d{3})+(?:\.\d{1,2})?|(?:\.\d{3})+(?:,\d{1,2})?|
 
 /** Longer than any price; also keeps hostile text short. */
 const LONGEST = 30;
+/** More than anything costs; above it, cents are no longer whole in a number. */
+const DEAREST = 1e12;
 
 /**
  * An amount of money as whole cents, to the nearest cent, half a cent upward: 12.345 is 1235 cents, 5.025 is 503.
@@ -29,7 +31,7 @@ export function cents(amount: number): number {
  */
 export function readMoney(price: string | number | boolean): Result<number> {
   if (typeof price === "number") {
-    if (!Number.isFinite(price)) return refuse("unreadableMoney", { text: String(price) });
+    if (!(price <= DEAREST)) return refuse("unreadableMoney", { text: String(price) });
     return price < 0 ? refuse("negative", { text: String(price), what: "A price" }) : answer(price);
   }
   const text = String(price).normalize("NFKC").trim();

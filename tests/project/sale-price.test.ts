@@ -32,6 +32,8 @@ describe("readMoney", () => {
   it("refuses what is below zero or no number", () => {
     expect(said(readMoney(-1))).toBe("A price can't be below zero, and this is -1.");
     expect(readMoney("-1").ok || readMoney("$-5").ok || readMoney(NaN).ok || readMoney(true).ok).toBe(false);
+    expect([Infinity, -Infinity, 1.8e306, 1e13].some((price) => readMoney(price).ok)).toBe(false);
+    expect(readMoney(1e12).ok).toBe(true);
   });
   it("reads every amount of cents back", () => {
     fc.assert(

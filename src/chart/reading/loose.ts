@@ -144,7 +144,7 @@ function joins(groups: readonly Group[]): number[] {
   return places;
 }
 
-const isFractionGroup = (group: Group): boolean => /^(?:\d{1,2}[/⁄]\d|[¼½¾⅛⅜⅝⅞])/.test(group.text);
+const isFractionGroup = (group: Group): boolean => /^(?:\d{1,2}[/⁄]\d|[¼½¾\u2150-\u215E])/u.test(group.text);
 
 function joined(groups: readonly Group[], places: readonly number[]): Group[] {
   const wanted = new Set(places);
