@@ -10,7 +10,7 @@ export interface SessionOptions {
   readonly editing?: () => boolean;
   /** Largest batch in bytes; Excel for the web takes 5 MB. */
   readonly limit?: number;
-  /** Called before each batch; what it throws is answered in the batch's place. */
+  /** Called before each batch; when it throws, the batch is refused whole. */
   readonly before?: (batch: Batch) => void;
 }
 
@@ -37,7 +37,11 @@ export function openSession(book: UniverBook, bridge: Bridge, options: SessionOp
   });
   watchBook(book, (events) => sendEvents(bridge, events));
   const run = async (batch: Batch): Promise<Reply> => {
-    options.before?.(batch);
+    try {
+      options.before?.(batch);
+    } catch {
+      cut = { after: 0, code: "GeneralException" };
+    }
     if (!cut) return executor.run(batch);
     const { after, code } = cut;
     cut = undefined;

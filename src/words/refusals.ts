@@ -1,4 +1,4 @@
-import type { Sentences } from "./sentences";
+import { inARow, type Sentences } from "./sentences";
 
 /** Why the workbook was not written to, or not taken back. */
 export interface WriteRefusals {
@@ -21,7 +21,9 @@ export interface WriteRefusals {
   readonly nothingToTakeBack: Record<string, never>;
   readonly failed: { readonly message: string };
   /** The write failed, and so did cleaning up after it. */
-  readonly halfWritten: { readonly sheets: string; readonly message: string };
+  readonly halfWritten: { readonly made: string; readonly cells: string; readonly message: string };
+  /** Taking back failed after some of it was done. */
+  readonly takenBackInPart: { readonly message: string };
 }
 export type WriteRefusalCode = keyof WriteRefusals;
 export type WriteRefusal = {
@@ -51,8 +53,14 @@ export const refusalSentences: Sentences<WriteRefusals> = {
   changedSince: ({ sheet }) => `"${sheet}" has been changed since it was written.`,
   nothingToTakeBack: () => "It is gone already: there is nothing left to take back.",
   failed: ({ message }) => `Excel refused: ${message} ${untouched}`,
-  halfWritten: ({ sheets, message }) =>
-    `Excel stopped half-way (${message}) and could not be cleaned up. Look at ${sheets}: what is new there can be deleted.`,
+  halfWritten: ({ made, cells, message }) =>
+    inARow(
+      `Excel stopped half-way (${message}) and could not be cleaned up.`,
+      made === "" ? "" : `What is new in ${made} can be deleted.`,
+      cells === "" ? "" : `What stood in ${cells} may be written over: compare it with the workbook you saved last.`,
+    ),
+  takenBackInPart: ({ message }) =>
+    `Excel stopped half-way (${message}): some of it is taken back, some is not. Press Take back again; what is gone already is passed over.`,
 };
 
 /** The sentence for a write that was refused. */

@@ -84,11 +84,11 @@ export async function readBefore(context: Excel.RequestContext, plan: WorkbookPl
     shown: shown.id,
     kept: kept.map(({ key, item }) => ({ key, before: item.isNullObject ? null : String(item.value) })),
     names: names.map(({ planned, item }) => ({ name: planned.name, before: item.isNullObject ? null : item.formula })),
-    cells: places.map(({ block }, index) => {
+    cells: places.map(({ block, cellsPlan: { sheet: name } }, index) => {
       const { sheet, range } = read[index]!;
       const { values, numberFormat: formats } = range;
       const formulas = withoutSpilled(range.formulas, block, spilled[index]!);
-      return { sheet: sheet.id, row: block.row, column: block.column, formulas, values, formats, after: "" };
+      return { sheet: sheet.id, name, row: block.row, column: block.column, formulas, values, formats, after: "" };
     }),
     columns: columns.map(({ columnsPlan, range, sheet }) => ({
       plan: columnsPlan,

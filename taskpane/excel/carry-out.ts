@@ -1,11 +1,12 @@
 import type { PlannedName, WorkbookPlan, WriteRefusal } from "../../src/index";
 import { checkNames, readBefore, type Before } from "./before";
-import { fingerprint, type CellValue } from "./cells";
+import { addressOf, asText, fingerprint, type CellValue } from "./cells";
 import { inTurn } from "./in-turn";
 import { refusalOf } from "./refusal";
 import {
   columnBodies,
   keepText,
+  messageOf,
   printOf,
   removeUnconfirmed,
   undo,
@@ -84,19 +85,47 @@ async function cleanedUp(done: Done, refusal: WriteRefusal): Promise<WriteRefusa
   )
     return refusal;
   try {
-    if (done.pending !== undefined) await removeUnconfirmed(done.pending);
-    await undo(done);
+    const { pending } = done;
+    if (pending !== undefined) await onceTyped(() => removeUnconfirmed(pending));
+    await onceTyped(() => undo(done));
     return refusal;
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    const sheets = [...done.sheets.map(({ name }) => name), ...done.columns.map(({ table }) => table)].join(", ");
-    return { code: "halfWritten", details: { sheets: sheets || "the cells last written", message } };
+    const made = [...done.sheets.map(({ name }) => name), ...done.columns.map(({ table }) => table)];
+    const cells = done.cells.map(({ name, row, column, formulas }) => {
+      const address = addressOf({ row, column, rows: formulas.length, columns: formulas[0]!.length });
+      return `${address} on "${name}"`;
+    });
+    return {
+      code: "halfWritten",
+      details: { made: made.join(", "), cells: cells.join(", "), message: messageOf(error) },
+    };
+  }
+}
+
+/** How long a cell may be typed in while a write is being cleaned up, and how often that is looked at, in milliseconds. */
+const PATIENCE = 60_000;
+const LOOK = 250;
+
+/** Excel refuses everything while a cell is being typed in: cleaning up waits until she has pressed Enter. */
+async function onceTyped(work: () => Promise<void>): Promise<void> {
+  for (let waited = 0; ; waited += LOOK) {
+    try {
+      return await work();
+    } catch (error) {
+      if (refusalOf(error).code !== "cellBeingEdited" || waited >= PATIENCE) throw error;
+      await new Promise((resolve) => setTimeout(resolve, LOOK));
+    }
   }
 }
 
 async function write(context: Excel.RequestContext, plan: WorkbookPlan, before: Before, done: Done): Promise<void> {
   const { worksheets } = context.workbook;
   done.shown = before.shown;
+  // What the workbook is to remember is there before the cells that it is remembered of are written over.
+  const kept = plan.kept ?? [];
+  done.kept.push(...before.kept);
+  for (const { key, text } of kept) if (text !== null) keepText(context, key, text);
+  if (kept.length > 0) await context.sync();
   for (const sheetPlan of plan.sheets ?? []) {
     done.pending = sheetPlan.sheet;
     const sheet = worksheets.add(sheetPlan.sheet).load("id,name");
@@ -120,8 +149,7 @@ async function write(context: Excel.RequestContext, plan: WorkbookPlan, before: 
   }
   for (const added of before.columns) await addColumns(context, added, done);
   for (const [index, planned] of (plan.names ?? []).entries()) point(context, planned, before.names[index]!, done);
-  for (const { key, text } of plan.kept ?? []) keepText(context, key, text);
-  done.kept.push(...before.kept);
+  for (const { key, text } of kept) if (text === null) keepText(context, key, text);
   if (plan.show !== undefined) worksheets.getItem(plan.show).activate();
   await context.sync();
   await takePrints(context, done);
@@ -137,7 +165,9 @@ async function addColumns(context: Excel.RequestContext, added: Before["columns"
   for (const [index, column] of plan.columns.entries()) {
     const at = area.column + area.columns + index;
     const blank = Array.from({ length: rows }, () => [""]);
-    table.columns.add(undefined, [[column.heading], ...blank], column.heading);
+    // A heading such as =1 is text: it stands in the values, because a name would be read as a formula.
+    const heading = asText(column.heading, "@");
+    table.columns.add(undefined, [[heading], ...blank], heading === column.heading ? heading : undefined);
     headings.push(column.heading);
     const cells = Array.from({ length: rows }, () => [column.cell]);
     if (rows > 0) await writeCells(sheet, area.row + 1, at, cells, () => column.format);

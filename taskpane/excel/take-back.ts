@@ -12,7 +12,9 @@ export interface SheetMade {
 }
 /** Cells of a sheet that was there: what they held before, and what they held afterwards. */
 export interface CellsChanged {
+  /** Its id, which stays when it is renamed. */
   readonly sheet: string;
+  readonly name: string;
   readonly row: number;
   readonly column: number;
   readonly formulas: readonly (readonly CellValue[])[];
@@ -56,13 +58,33 @@ export type Taken = { readonly ok: true } | { readonly ok: false; readonly refus
 export async function takeBack(receipt: Receipt, options: { readonly evenIfChanged?: boolean } = {}): Promise<Taken> {
   return inTurn(async () => {
     try {
+      await Excel.run((context) => checkOpen(context, receipt));
       if (!options.evenIfChanged) await Excel.run((context) => checkUnchanged(context, receipt));
-      await undo(receipt);
-      return { ok: true };
     } catch (error) {
       return { ok: false, refusal: refusalOf(error) };
     }
+    const { errors, taken } = await undoSteps(receipt);
+    if (errors.length === 0) return { ok: true };
+    const refusal = refusalOf(errors[0]);
+    // A cell being typed in, or a protected workbook, refuses a step before it has begun.
+    if (!taken && (refusal.code === "cellBeingEdited" || refusal.code === "protected")) return { ok: false, refusal };
+    return { ok: false, refusal: { code: "takenBackInPart", details: { message: messageOf(errors[0]) } } };
   });
+}
+
+/** @throws Refused when a sheet that was there has been protected since: else only part would be taken back */
+async function checkOpen(context: Excel.RequestContext, receipt: Receipt): Promise<void> {
+  const { workbook } = context;
+  const tables = receipt.columns.map(({ table }) => workbook.tables.getItemOrNullObject(table).load("name"));
+  const sheets = receipt.cells.map(({ sheet }) => existing(context, sheet));
+  await context.sync();
+  const there = [
+    ...tables.filter((table) => !table.isNullObject).map(({ worksheet }) => worksheet),
+    ...sheets.filter((sheet) => !sheet.isNullObject),
+  ];
+  for (const sheet of there) sheet.protection.load("protected");
+  await context.sync();
+  if (there.some(({ protection }) => protection.protected)) throw refused("protected", {});
 }
 
 /** @throws Refused when something that would be lost is not what was written */
@@ -108,30 +130,56 @@ export function columnBodies(
 export const printOf = (bodies: readonly Excel.Range[]): string =>
   fingerprint(bodies.flatMap(({ formulas }) => formulas as CellValue[][]));
 
-/**
- * The steps of a write in reverse, each by itself: what one of them can't put back does not keep the others from it.
- * Also cleans up after a write that failed half-way. @throws the first error, after all has been tried
- */
+/** The steps of a write in reverse. Also cleans up after a write that failed half-way. @throws the first error, after all has been tried */
 export async function undo(receipt: Receipt): Promise<void> {
-  const errors: unknown[] = [];
-  for (const step of [undoNames, undoCells, undoColumns, undoSheets]) {
-    try {
-      await Excel.run((context) => step(context, receipt));
-    } catch (error) {
-      errors.push(error);
-    }
-  }
+  const { errors } = await undoSteps(receipt);
   if (errors.length > 0) throw errors[0];
 }
 
-async function undoNames(context: Excel.RequestContext, { names, kept }: Receipt): Promise<void> {
+/** Each by itself: what one of them can't put back does not keep the others from it. `taken`: one with work to do did it. */
+async function undoSteps(receipt: Receipt): Promise<{ readonly errors: readonly unknown[]; readonly taken: boolean }> {
+  const errors: unknown[] = [];
+  let taken = false;
+  const attempt = async (work: number, step: (context: Excel.RequestContext) => Promise<void>): Promise<boolean> => {
+    if (work === 0) return true;
+    try {
+      await Excel.run(step);
+      taken = true;
+      return true;
+    } catch (error) {
+      errors.push(error);
+      return false;
+    }
+  };
+  const { names, cells, kept, columns, sheets, shown } = receipt;
+  await attempt(names.length, (context) => undoNames(context, receipt));
+  const areCellsBack = await attempt(cells.length, (context) => undoCells(context, receipt));
+  // What the workbook remembers of cells that are not back is needed more than ever.
+  await attempt(kept.length, (context) => undoKept(context, receipt, areCellsBack));
+  await attempt(columns.length, (context) => undoColumns(context, receipt));
+  await attempt(sheets.length + (shown === null ? 0 : 1), (context) => undoSheets(context, receipt));
+  return { errors, taken };
+}
+
+export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+async function undoNames(context: Excel.RequestContext, { names }: Receipt): Promise<void> {
   const { workbook } = context;
   const items = names.map(({ name }) => workbook.names.getItemOrNullObject(name).load("name"));
   await context.sync();
-  for (const { key, before } of kept) keepText(context, key, before);
   names.forEach(({ name, before }, index) => {
     if (!items[index]!.isNullObject) items[index]!.delete();
     if (before !== null) workbook.names.add(name, before);
+  });
+  await context.sync();
+}
+
+/** @param all whether what stands there now goes too */
+async function undoKept(context: Excel.RequestContext, { kept }: Receipt, all: boolean): Promise<void> {
+  const now = kept.map(({ key }) => context.workbook.settings.getItemOrNullObject(key).load("key"));
+  await context.sync();
+  kept.forEach(({ key, before }, index) => {
+    if (all || (now[index]!.isNullObject && before !== null)) keepText(context, key, before);
   });
   await context.sync();
 }

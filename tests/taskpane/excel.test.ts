@@ -204,6 +204,17 @@ describe("carryOut", () => {
     expect(await takeBack(receipt)).toEqual({ ok: true });
     expect(await readTable("CampShirt_body")).toEqual(before);
   });
+  it.each(["=1+1", "+1", "-1", "@here"])("adds a column headed %j as text, and takes it back", async (heading) => {
+    await done(plain);
+    const before = await readTable("CampShirt_body");
+    const receipt = await done({
+      columns: [{ table: "CampShirt_body", columns: [{ heading, format: "text", cell: heading }] }],
+    });
+    const read = await readTable("CampShirt_body");
+    expect(read.ok && read.value.values.map((line) => line[3])).toEqual([heading, heading, heading]);
+    expect(await takeBack(receipt)).toEqual({ ok: true });
+    expect(await readTable("CampShirt_body")).toEqual(before);
+  });
   it("points a name, and points it back", async () => {
     const first = await done({ names: [{ name: "Charts", formula: "=Sheet1!$A$1:$B$9" }] });
     const second = await done({ names: [{ name: "Charts", formula: "=Sheet1!$A$1:$B$20" }] });

@@ -107,6 +107,116 @@ describe("a cell that is being typed in", () => {
   });
 });
 
+describe("a cell that is typed in while a write is under way", () => {
+  it.each([2, 3, 4, 5, 6])("is waited for, so that no half-written sheet stays (from batch %i on)", async (from) => {
+    let batch = -99;
+    let until = 0;
+    open({
+      before: () => {
+        if (batch++ === from) until = Date.now() + 700;
+      },
+      editing: () => Date.now() < until,
+    });
+    await write("A1:C1", [["mine", 1, "=1+1"]]);
+    const before = await state();
+    batch = 0;
+    const carried = await carryOut(plan);
+    until = 0;
+    expect(carried).toMatchObject({ ok: false, refusal: { code: "cellBeingEdited" } });
+    expect(await state()).toEqual(before);
+  });
+});
+
+describe("a write that is cut off for good", () => {
+  /** What "keep values" does: formulas become values, and the workbook remembers them. */
+  const keeping: WorkbookPlan = {
+    cells: [{ sheet: "Sheet1", blocks: [{ row: 0, column: 1, cells: [[4, 6]] }] }],
+    kept: [{ key: "sewing.test", text: "=2+2 and =3+3" }],
+  };
+  it("never loses a formula that is not remembered, and names the cells", async () => {
+    let from = Infinity;
+    let batch = 0;
+    open({
+      before: () => {
+        if (batch++ >= from) throw new Error("gone");
+      },
+    });
+    const formulas = ["=2+2", "=3+3"];
+    let over = 0;
+    for (let at = 0; at < 8; at++) {
+      await write("B1:C1", [formulas]);
+      [batch, from] = [0, at];
+      const carried = await carryOut(keeping, { overFilled: true });
+      from = Infinity;
+      const { cells, kept } = await state();
+      const stands = (cells[0] as unknown[][])[0]!.slice(1, 3);
+      if (JSON.stringify(stands) !== JSON.stringify(formulas)) {
+        expect(kept).toEqual([["sewing.test", "=2+2 and =3+3"]]);
+        if (!carried.ok) {
+          over++;
+          expect(refusalSentence(carried.refusal)).toContain('B1:C1 on "Sheet1" may be written over');
+          expect(refusalSentence(carried.refusal)).not.toContain("deleted");
+        }
+      }
+      await Excel.run(async (context) => {
+        context.workbook.settings.getItemOrNullObject("sewing.test").delete();
+        await context.sync();
+      });
+    }
+    expect(over).toBeGreaterThan(0);
+  }, 60_000);
+});
+
+describe("taking back", () => {
+  it("touches nothing when a sheet has been protected since, and says so", async () => {
+    open();
+    const carried = await carryOut(plan);
+    if (!carried.ok) throw new Error("the plan is not carried out");
+    const protection = (on: boolean) =>
+      Excel.run(async (context) => {
+        const { protection: sheet } = context.workbook.worksheets.getItem("Sheet1");
+        if (on) sheet.protect();
+        else sheet.unprotect();
+        await context.sync();
+      });
+    await protection(true);
+    const before = await state();
+    for (const evenIfChanged of [false, true])
+      expect(await takeBack(carried.receipt, { evenIfChanged })).toMatchObject({ refusal: { code: "protected" } });
+    expect(await state()).toEqual(before);
+    await protection(false);
+    expect(await takeBack(carried.receipt)).toEqual({ ok: true });
+    expect((await state()).sheets).toEqual(["Sheet1"]);
+  });
+  it("says that it stopped half-way when it did, and goes on when it is asked again", async () => {
+    let from = Infinity;
+    let batch = 0;
+    open({
+      before: () => {
+        if (batch++ === from) throw new Error("gone");
+      },
+    });
+    const untouched = await state();
+    let inPart = 0;
+    for (let at = 0; at < 14; at++) {
+      const carried = await carryOut(plan);
+      if (!carried.ok) throw new Error("the plan is not carried out");
+      const written = await state();
+      [batch, from] = [0, at];
+      const taken = await takeBack(carried.receipt);
+      from = Infinity;
+      if (!taken.ok) {
+        const said = refusalSentence(taken.refusal);
+        if (said.includes("Nothing was written")) expect(await state()).toEqual(written);
+        else inPart++;
+        expect(await takeBack(carried.receipt, { evenIfChanged: true })).toEqual({ ok: true });
+      }
+      expect(await state()).toEqual(untouched);
+    }
+    expect(inPart).toBeGreaterThan(2);
+  }, 60_000);
+});
+
 describe("a request that is too large", () => {
   it("is a sentence, and nothing half-written stays", async () => {
     open({ limit: 6000 });
