@@ -112,6 +112,25 @@ describe("the embedded spreadsheet, put right", () => {
     expect([names(), sheet.GetRange("D5").Formulas]).toEqual([["Size", "Chest"], [["=SUM(Chart[Chest])"]]]);
   });
 
+  // In Excel text in quotes stays text, and is a number only where a sum or a date function makes one of it.
+  test("takes text in quotes for text", async () => {
+    const formulas = [
+      '=ISTEXT("7/8")',
+      '="6-12"',
+      '="50%"&"1,000"',
+      '="a ""b"""',
+      '="2"+1',
+      '=YEAR("2026-01-05")',
+      '=LEN("")',
+    ];
+    await write(
+      "N1:N7",
+      formulas.map((formula) => [formula]),
+    );
+    const values = [[true], ["6-12"], ["50%1,000"], ['a "b"'], [3], [2026], [0]];
+    expect(await opened.values("N1:N7")).toEqual(values);
+  });
+
   test("gives back shown text and calculated values apart", async () => {
     await write("L1:L2", [[0.5], ["=L1*2"]]);
     const range = await Excel.run(async (context) => {

@@ -8,6 +8,7 @@ export function repair(handles: UniverHandles): void {
   repairUndoOrder(handles.core);
   repairSort(handles);
   repairTableNames(handles.engine);
+  repairQuotedText(handles.engine);
   forgetFormulas(handles);
   passOverRemoved(handles);
 }
@@ -126,6 +127,26 @@ function repairTableNames(engine: FormulaEngine): void {
         this,
         token.replace(/^[^[]*/, (name) => name.replace(/[._\\]/g, "x")),
       );
+    };
+  });
+}
+
+interface ValueFactory {
+  create(token: string): { execute(): void; setValue(value: BaseValueObject): void };
+}
+
+/** Text in quotes is text; Univer makes a date of "7/8" and "6-12", and a number of "50%" and "1,000". */
+function repairQuotedText(engine: FormulaEngine): void {
+  const factory = engine.ValueNodeFactory.prototype as unknown as ValueFactory;
+  once(factory, () => {
+    const create = factory.create;
+    factory.create = function (this: ValueFactory, token) {
+      const node = create.call(this, token);
+      if (/^".*"$/s.test(token)) {
+        const text = token.slice(1, -1).replaceAll('""', '"');
+        node.execute = () => node.setValue(engine.StringValueObject.create(text));
+      }
+      return node;
     };
   });
 }
