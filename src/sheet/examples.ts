@@ -9,8 +9,13 @@ export interface HerRanges {
   readonly measures?: string | undefined;
   /** A person's name, as her column is headed. */
   readonly person?: string | undefined;
-  /** A size of her body chart, a view and a width of her fabric chart. */
+  /** The garment that her pattern is, a place of its chart, and a figure of that place with its unit. */
+  readonly garment?: string | undefined;
+  readonly place?: string | undefined;
+  readonly measure?: string | undefined;
+  /** A size of her body chart; a size, a view and a width of her fabric chart. */
   readonly size?: string | undefined;
+  readonly fabricSize?: string | undefined;
   readonly view?: string | undefined;
   readonly width?: string | undefined;
   readonly pieces?: string | undefined;
@@ -33,6 +38,8 @@ const [body, finished, fabric, measures] = (["body", "finished", "fabric", "meas
   Argument,
 ];
 const person = word("person", "Ada");
+const garment = word("garment", "shirt");
+/** For words about ease, which stand in no chart of hers. */
 const shirt = '"shirt"';
 
 /** An example for each function: short, and true of any chart where it can be. */
@@ -43,20 +50,20 @@ const EXAMPLES: Readonly<Record<string, readonly Argument[]>> = {
   FRACTION: ["2.375"],
   BUYLENGTH: ["2.3", "0.125"],
   SIZECOLUMN: [body, word("size", "12")],
-  SIZEMATCH: [body, '"bust"', '"34 in"'],
+  SIZEMATCH: [body, word("place", "bust"), word("measure", "34 in")],
   SIZEBYPLACE: [body, measures, person],
-  CUTSIZE: [body, measures, shirt, "", person],
-  CUTNOTE: [body, measures, shirt, "", person],
-  BLEND: [body, measures, shirt, "", person],
+  CUTSIZE: [body, measures, garment, "", person],
+  CUTNOTE: [body, measures, garment, "", person],
+  BLEND: [body, measures, garment, "", person],
   BUSTADJUST: [body, '"40 in"', '"36 in"'],
   ENVELOPE: ['"6-12, 14-20"', '"12, 16"'],
   EASE: ["38", "34"],
   FITTERM: ["4", shirt, '"bust"'],
   EASEBAND: [shirt, '"bust"', '"fitted"'],
-  EASEPLAN: [body, measures, shirt, finished, person],
+  EASEPLAN: [body, measures, garment, finished, person],
   STRETCH: ["4", "5"],
   KNITCHECK: ["0.25", "0.2"],
-  YARDAGE: [fabric, word("view", "A"), word("width", "45 in"), word("size", "12")],
+  YARDAGE: [fabric, word("view", "A"), word("width", "45 in"), word("fabricSize", "12")],
   FABRICWIDTH: ["2", "60", "45", "0.125"],
   EXTRAYARDAGE: ["2.875", '"yd"', "0.05", "4.25", '"in"', "3"],
   LAYOUTLENGTH: [hers("pieces"), "45", '"yd"'],

@@ -2,10 +2,10 @@
 import { example, paneWords, refusalSentence, type Example, type HerRanges } from "../../src/index";
 import type { App } from "../app";
 import { button, element, field } from "../dom";
-import { carryOut, readDecimalPoint, readSelection, readTable } from "../excel";
-import { readInventory } from "../patterns";
+import { carryOut, readDecimalPoint, readSelection } from "../excel";
 import type { Shown } from "../section";
 import { found, loadFunctions, signature, typed, type HelpFunction } from "./functions";
+import { herRanges } from "./her-ranges";
 
 const words = paneWords.help;
 
@@ -91,35 +91,4 @@ export function helpSection(app: App): Shown {
     list,
   );
   return { element: view, shown: () => void app.run(load) };
-}
-
-/** Her first pattern, her first person, and a size, a view and a width that her charts have. */
-async function herRanges(): Promise<HerRanges> {
-  const read = await readInventory();
-  if (!read.ok) return {};
-  const { patterns, people, facts } = read.value;
-  const whole = (table: { readonly name: string } | undefined) => table && `${table.name}[#All]`;
-  const pattern = patterns.find(({ tables }) => tables.body.length > 0) ?? patterns[0];
-  const named = (name: string) => whole(facts.tables.find((table) => table.name === name));
-  const fabric = pattern?.tables.fabric[0] ?? patterns.flatMap(({ tables }) => tables.fabric)[0];
-  const row = fabric && (await readTable(fabric.name));
-  const cell = (heading: string) => {
-    if (!row?.ok || !fabric) return undefined;
-    const value = row.value.values[1]?.[fabric.headings.indexOf(heading)];
-    return value === undefined || value === "" ? undefined : String(value);
-  };
-  return {
-    pattern: pattern?.name,
-    body: whole(pattern?.tables.body[0]),
-    finished: whole(pattern?.tables.finished[0]),
-    fabric: whole(fabric),
-    measures: people && `${people.table}[#All]`,
-    person: people?.names[0],
-    size: fabric?.headings.at(-1) ?? pattern?.tables.body[0]?.headings.at(-1),
-    view: cell("View"),
-    width: cell("Width") && `${cell("Width")} ${cell("Width unit") ?? "in"}`,
-    pieces: named("Pieces"),
-    projects: named("Projects"),
-    stash: named("Stash"),
-  };
 }
