@@ -90,7 +90,10 @@ function beyondNote(fitting: Fitting, body: Body, { place, beyond, index }: Blen
   const where = { garment: garment.key, place, person: body.name };
   const own = settingLength(settings, "edge limit", where, unit);
   const more = `${spoken(Math.abs(beyond), unit)} ${beyond > 0 ? "beyond" : "inside"} size ${chart.sizes[index]!}, the ${beyond > 0 ? "largest" : "smallest"}: ${spoken(edge, unit)} an edge.`;
-  if (unit === null) return `${more} About 1/2 inch an edge is the most (from memory).`;
+  if (unit === null)
+    return own === undefined
+      ? `${more} About 1/2 inch an edge is the most (from memory).`
+      : `${more} The chart names no unit: your own edge limit can't be compared.`;
   const limit = own ?? convert(EDGE_LIMIT, "in", unit);
   if (edge <= limit + TOLERANCE) return more;
   return `${more} That is more than about ${spoken(limit, unit)} an edge (from memory): slash and ${beyond > 0 ? "spread" : "overlap"}, or take a pattern in other sizes.`;

@@ -23,8 +23,8 @@ const [XS, XL] = [LETTERS.indexOf("xs"), LETTERS.indexOf("xl")];
 const SIX_X: Rank = { scale: "", rank: 6.5 };
 
 /**
- * Where a size stands among its like. 00 comes before 0, 00P before 0P; 6X, a child's size, after 6; 1X is XL; 2X, 2XL and XXL are one size; a number with letters (18W, 3T)
- * is on a scale of its own. Common practice, no source.
+ * Where a size stands among its like. 00 comes before 0, 00P before 0P; 6X, a child's size, after 6; 1X is XL; 2X, 2XL and
+ * XXL are one size; a number with letters (18W, 3T) is on a scale of its own. Common practice, no source.
  */
 function rankOf(size: string): Rank | undefined {
   const key = labelKey(size);

@@ -21,7 +21,7 @@ export const paneWords = {
       "This pane works inside Excel. Open a workbook, choose Add-ins on the Home tab and open the sewing pane there.",
     noOffice: "Excel's part of this pane has not loaded. Check the internet connection, then open the pane again.",
     tooOld: "This Excel is too old for the pane. It needs Excel for Microsoft 365, Excel 2024 or Excel on the web.",
-    failure: (message: string) => `Something went wrong here: ${message} Your workbook has not been changed by it.`,
+    failure: (message: string) => `Something went wrong here: ${message} Look at the sheet before you press again.`,
   },
   chart: {
     heading: "Read a pattern's chart",

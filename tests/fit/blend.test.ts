@@ -364,6 +364,11 @@ describe("blend", () => {
     expect(hip(106, null)).toMatch(
       / 6 beyond size 40, the largest: 1\.5 an edge\. About 1\/2 inch an edge is the most \(from memory\)\.$/,
     );
+    const hers = { settings: settingsOf(["Edge limit", "", "", 2, "cm"]) };
+    const unknown = blend({ ...chart, unit: null }, bodyOf({ bust: 92, hip: 106 }), "nightwear", hers);
+    expect(at(got(unknown), "hip").note).toMatch(
+      / 1\.5 an edge\. The chart names no unit: your own edge limit can't be compared\.$/,
+    );
     const settings = settingsOf(["Edge limit", "dress", "hip", 1, "in"]);
     const rows = got(blend(missesChart, bodyOf({ bust: 46, waist: 42, hip: 51 }), "dress", { settings }));
     expect(at(rows, "hip").note).toMatch(/3 inches beyond size 24, the largest: 3\/4 inch an edge\.$/);

@@ -90,7 +90,7 @@ export function startFunctions(): FunctionsRuntime {
 }
 
 /** What a shared runtime on a current Excel claims; "CustomFunctions" is the client's own name for the messages. */
-const SETS = { ExcelApi: "1.12", CustomFunctionsRuntime: "1.4", CustomFunctions: "1.9", SharedRuntime: "1.1" };
+const SETS = { ExcelApi: "1.12", CustomFunctionsRuntime: "1.3", CustomFunctions: "1.9", SharedRuntime: "1.1" };
 
 let nextCall = 1;
 const ERRORS_AS_OBJECTS = 4;
