@@ -34,6 +34,8 @@ export const paneWords = {
     startAgain: "Start again",
     reading: "Reading …",
     nothingPasted: "The clipboard holds no text. Copy the chart's cells or lines first, then paste.",
+    nothingDropped: "What was dropped here holds no text. Drop a file, or the chart's own cells or lines.",
+    severalFiles: "Several files at once can't be read. Drop the one that has the chart.",
     imagePasted:
       "That is a picture, and a picture holds no figures that can be read. Copy the text of the chart, or type it in.",
     noPicture: (name: string) =>

@@ -59,10 +59,10 @@ export function chartSection(app: App): HTMLElement {
     event.preventDefault();
     if (!pasted.ok) return app.say(pasted.message, "warning");
     const plain = event.clipboardData.getData("text/plain");
-    // A line put into a half-typed chart goes where it is put.
-    if (box.value.trim() !== "" && !/<table/i.test(pasted.value))
+    // A line put into a half-typed chart goes where it is put; what is too long for the box is read by itself.
+    if (box.value.trim() !== "" && !/<table/i.test(pasted.value) && box.value.length + plain.length <= BOX)
       return box.setRangeText(plain, box.selectionStart, box.selectionEnd, "end");
-    box.value = plain.slice(0, BOX);
+    if (box.value.trim() === "" || plain.length <= BOX) box.value = plain.slice(0, BOX);
     void app.run(() => understand(pasted.value));
   });
   const file = element("input", {
@@ -79,10 +79,13 @@ export function chartSection(app: App): HTMLElement {
   intake.addEventListener("drop", (event) => {
     event.preventDefault();
     const dropped = event.dataTransfer;
-    const [first] = dropped?.files ?? [];
+    if (!dropped) return;
+    const [first, second] = dropped.files;
+    if (second) return app.say(words.severalFiles, "warning");
     if (first) return void app.run(() => open(first));
-    const text = dropped ? pastedText(dropped) : undefined;
-    if (text?.ok) void app.run(() => understand(text.value));
+    const text = pastedText(dropped);
+    if (text.ok) void app.run(() => understand(text.value));
+    else app.say(text.message === words.nothingPasted ? words.nothingDropped : text.message, "warning");
   });
   const readBox = async () =>
     box.value.trim() === "" ? app.say(words.nothingPasted, "warning") : understand(box.value);

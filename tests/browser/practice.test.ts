@@ -152,6 +152,29 @@ describe.skipIf(!hasBrowser)("the practice workbook in a browser", () => {
     ]);
   });
 
+  test("says what it can't do with what is dropped on the chart section", async () => {
+    await open.pane.getByRole("tab", { name: "Chart" }).click();
+    const again = open.pane.getByRole("button", { name: "Start again" });
+    if (await again.isVisible()) await again.click();
+    const drop = (files: number, text = "") =>
+      open.pane.locator(".intake").evaluate(
+        (intake, [count, plain]) => {
+          const dataTransfer = new DataTransfer();
+          for (let n = 0; n < count; n++) dataTransfer.items.add(new File(["Size 8 10"], `${n}.txt`));
+          if (plain !== "") dataTransfer.setData("text/html", plain);
+          intake.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+        },
+        [files, text] as const,
+      );
+    const said = open.pane.getByRole("status");
+    await drop(0);
+    await said.filter({ hasText: "What was dropped here holds no text." }).waitFor();
+    await drop(2);
+    await said.filter({ hasText: "Several files at once" }).waitFor();
+    await drop(0, '<img src="chart.png">');
+    await said.filter({ hasText: "That is a picture" }).waitFor();
+  });
+
   test("has no accessibility findings in its own parts", async () => {
     // The grid, its toolbar and its sheet tabs are the embedded spreadsheet's own and can't be changed from here; the
     // pane has tests of its own.
