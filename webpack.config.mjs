@@ -2,8 +2,10 @@
  * Builds dist/: the pane, the functions and what Excel needs to find them.
  *
  * Without ADDIN_URL it is a development build for https://localhost:3000. With it, every address is that of the host,
- * sub-path included: ADDIN_URL=https://example.org/sewing npm run build.
+ * sub-path included: ADDIN_URL=https://example.org/sewing npm run build. SUPPORT_URL, an https or mailto address, is
+ * where the support page sends people.
  */
+import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
@@ -21,16 +23,44 @@ const DEVELOPMENT_URL = "https://localhost:3000";
 const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
 
 const address = addinUrl(process.env.ADDIN_URL);
+const support = supportLink(process.env.SUPPORT_URL);
 
 /** The address to build for, without a slash at its end. Excel loads add-ins by https only. */
-function addinUrl(wanted) {
+export function addinUrl(wanted) {
   if (!wanted) return DEVELOPMENT_URL;
   const url = new URL(wanted);
-  const local = /^(?:localhost|127\.\d+\.\d+\.\d+|\[::1\]|0\.0\.0\.0)$/i.test(url.hostname);
+  const local = /^(?:(?:.*\.)?localhost|127\.\d+\.\d+\.\d+|\[::1\]|0\.0\.0\.0)$/i.test(url.hostname);
   if (url.protocol !== "https:") throw new Error(`ADDIN_URL must start with https://, and is ${wanted}`);
   if (local) throw new Error("ADDIN_URL is for a public address; leave it out to build for this machine");
   if (url.search || url.hash) throw new Error("ADDIN_URL is the address of a folder, without ? or #");
   return url.href.replace(/\/$/, "");
+}
+
+/** The manifest as the host needs it: its addresses, and the version of package.json. */
+export const manifestFor = (manifest, base) =>
+  manifest
+    .replaceAll(DEVELOPMENT_URL, () => escaped(base))
+    .replace(/<Version>[^<]*<\/Version>/, `<Version>${version}.0</Version>`);
+
+/** Where the support page sends people; without an address it says so in words. */
+export function supportLink(wanted) {
+  const place = "where the project keeps its issues";
+  if (!wanted) return place;
+  const { href, protocol } = new URL(wanted);
+  if (protocol !== "https:" && protocol !== "mailto:")
+    throw new Error(`SUPPORT_URL must start with https:// or mailto:, and is ${wanted}`);
+  return `<a href="${escaped(href)}">${place}</a>`;
+}
+
+/** For an attribute: what else could end one, an address has as percent signs. */
+function escaped(address) {
+  return address.replaceAll("&", "&amp;").replaceAll('"', "%22");
+}
+
+/** A file whose name must stay, with a mark of its content: another content is another address to every cache. */
+function marked(file) {
+  const content = readFileSync(join(root, "taskpane", file));
+  return `${file}?${createHash("sha256").update(content).digest("hex").slice(0, 8)}`;
 }
 
 /** The files that hold cell functions; the rest of the folder is what they share. */
@@ -62,6 +92,10 @@ class ErrorsInRanges {
   }
 }
 
+const NOTICES = `What others have written and this add-in ships inside its files, with their licences. The tools that build and
+test it ship nothing; package.json names them. Excel loads office.js from its maker's own address.
+`;
+
 /** Names every package that went into the shipped files, with its licence text. */
 class ThirdPartyNotices {
   apply(compiler) {
@@ -75,7 +109,7 @@ class ThirdPartyNotices {
           for (const inner of module.modules ?? []) visit(inner);
         };
         for (const module of compilation.modules) visit(module);
-        const text = [...folders].sort().map(notice).join("\n");
+        const text = `${NOTICES}\n${[...folders].sort().map(notice).join("\n")}`;
         compilation.emitAsset("third-party-notices.txt", new webpack.sources.RawSource(text));
       });
     });
@@ -89,12 +123,12 @@ function notice(folder) {
   return `${"=".repeat(78)}\n${name} ${installed}, ${license}\n${"=".repeat(78)}\n${text}\n`;
 }
 
-const inManifest = (content) =>
+const inPage = (content) =>
   content
     .toString()
-    .replaceAll(DEVELOPMENT_URL, address)
-    .replace(/<Version>[^<]*<\/Version>/, `<Version>${version}.0</Version>`);
-const inPage = (content) => content.toString().replaceAll("{{version}}", version);
+    .replaceAll("{{version}}", version)
+    .replaceAll("{{support}}", () => support)
+    .replaceAll('"pages.css"', `"${marked("pages.css")}"`);
 
 export default {
   mode: "production",
@@ -146,12 +180,13 @@ export default {
     new HtmlWebpackPlugin({
       template: "taskpane/taskpane.html",
       filename: "taskpane.html",
+      templateParameters: { styles: marked("taskpane.css") },
       chunks: ["excel", "taskpane", "functions"],
       hash: true,
     }),
     new CopyPlugin({
       patterns: [
-        { from: "manifest.xml", to: "manifest.xml", transform: inManifest },
+        { from: "manifest.xml", to: "manifest.xml", transform: (text) => manifestFor(text.toString(), address) },
         { from: "taskpane/*.css", to: "[name][ext]" },
         { from: "taskpane/pages/*.html", to: "[name][ext]", transform: inPage },
         { from: "taskpane/assets/*.png", to: "assets/[name][ext]" },

@@ -1,5 +1,8 @@
 /** What functions.json says, for reading: the same file that Excel reads. */
 
+/** The version of package.json; the build puts it in. */
+declare const ADDIN_VERSION: string;
+
 export interface HelpParameter {
   readonly name: string;
   readonly description: string;
@@ -14,7 +17,7 @@ export interface HelpFunction {
 
 /** @throws when the file is not there or is not what it should be */
 export async function loadFunctions(): Promise<readonly HelpFunction[]> {
-  const answer = await fetch("functions.json");
+  const answer = await fetch(`functions.json?${ADDIN_VERSION}`);
   if (!answer.ok) throw new Error(`functions.json: ${answer.status}`);
   return ((await answer.json()) as { functions: HelpFunction[] }).functions;
 }

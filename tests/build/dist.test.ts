@@ -42,6 +42,22 @@ describe("taskpane.html", () => {
     for (const source of sources.filter((item) => !/^(?:https?:)?\/\/|^#/.test(item)))
       expect(existsSync(join(dist, source.replace(/\?.*/, ""))), source).toBe(true);
   });
+  test("asks for its scripts and styles by addresses that change with their content", () => {
+    const own = [...read("taskpane.html").matchAll(/(?:src|href)="?([\w.]+\.(?:js|css)[^\s">]*)/g)].map(
+      (match) => match[1]!,
+    );
+    expect(own.map((source) => source.replace(/\?.*/, "")).sort()).toEqual([
+      "excel.js",
+      "functions.js",
+      "taskpane.css",
+      "taskpane.js",
+    ]);
+    for (const source of own) expect(source).toMatch(/\?[\da-f]{8,}$/);
+    for (const page of ["index.html", "support.html", "privacy.html"])
+      expect(read(page)).toMatch(/href="?pages\.css\?[\da-f]{8}/);
+    for (const file of readdirSync(dist).filter((name) => /\.m?js$/.test(name)))
+      expect(file).toMatch(/^(?:excel|functions|taskpane)\.js$|[\da-f]{8}\.m?js$/);
+  });
   test("forbids everything from elsewhere, and scripts and styles in the page", () => {
     const policy = /Content-Security-Policy"?\s+content="([^"]+)"/.exec(read("taskpane.html"))?.[1] ?? "";
     expect(policy).toContain("default-src 'none'");
@@ -66,8 +82,13 @@ describe("dist", () => {
   test("names the packages inside it with their licences", () => {
     const notices = read("third-party-notices.txt");
     expect(notices).toMatch(/htmlparser2 12/);
+    expect(notices).toMatch(/pdfjs-dist/);
     expect(notices).not.toMatch(/no licence file/);
     expect(notices).not.toMatch(/@microsoft\/office-js/);
+  });
+  test("has nothing left to fill in", () => {
+    for (const file of readdirSync(dist).filter((name) => /\.(?:html|xml)$/.test(name)))
+      expect(read(file)).not.toMatch(/\{\{|<%/);
   });
   test("holds nothing of the office.js package", () => {
     for (const file of readdirSync(dist))
