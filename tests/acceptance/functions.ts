@@ -56,6 +56,11 @@ export async function callWithZeros(id: string, ...args: readonly unknown[]): Pr
   return shown(await runtime.call(id, sent, { parameters, blanks: 0 }));
 }
 
+/** Calls that arrive in one message; their answers in the same order. */
+export async function callTogether(calls: readonly (readonly [string, ...unknown[]])[]): Promise<Answer[]> {
+  return (await runtime.callMany(calls.map(([id, ...args]) => prepared(id, args)))).map(shown);
+}
+
 /** A spill of one cell is one cell. */
 const shown = (answer: Answer): Answer =>
   Array.isArray(answer) && answer.length === 1 && answer[0]!.length === 1 ? answer[0]![0]! : answer;

@@ -6,7 +6,7 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import type { IWorkbookData } from "@univerjs/core";
 import { loadNodeClient } from "../../src/practice/host/node-client";
-import type { Bridge } from "../../src/practice/host/office-client";
+import type { ApiSets, Bridge } from "../../src/practice/host/office-client";
 import { readBundle } from "../../src/practice/node-bundle";
 import { openSession, type Session, type SessionOptions } from "../../src/practice/session";
 import { DECLARED_SETS, NAMESPACE } from "../../src/practice/settings";
@@ -46,10 +46,10 @@ export interface OpenBook extends HeadlessBook {
 let current: Session | undefined;
 let bridge: Bridge | undefined;
 
-/** Loads the real client into this process, once. */
-export function loadClient(): Bridge {
+/** Loads the real client into this process, once, for an Excel that has these sets. */
+export function loadClient(sets: ApiSets = DECLARED_SETS): Bridge {
   const runner = { run: (batch: never) => current!.run(batch) };
-  bridge ??= loadNodeClient(import.meta.url, runner, DECLARED_SETS).bridge;
+  bridge ??= loadNodeClient(import.meta.url, runner, sets).bridge;
   return bridge;
 }
 
