@@ -10,6 +10,9 @@ const LABEL = 16;
 const BAND = 32;
 /** Lines and marks run above the sizes' labels. */
 const MARKS = 10;
+/** About as wide as a letter of the words. */
+const LETTER = 6.4;
+const GAP = 6;
 const ROW = LABEL + BAND + 16;
 
 /** A figure's place across the drawing. */
@@ -37,7 +40,7 @@ export function fitDrawing(picture: FitPicture): HTMLElement {
       drawn("circle", { class: "body-mark", cx: across(picture, place.body), cy: middle(index), r: 3.5 }),
     ),
   );
-  svg.append(...picture.places.flatMap((place, index) => placeWords(picture, place, TOP + index * ROW)));
+  svg.append(...picture.places.flatMap((_, index) => placeWords(picture, index)));
   return element("figure", { class: "fit" }, svg, legend());
 }
 
@@ -77,9 +80,38 @@ function placeBands(picture: FitPicture, place: PicturePlace, top: number): SVGE
   return drawn("g", {}, ...bands, tight);
 }
 
+/**
+ * Where a row's ease is written so that the lines from the row above don't run through it: at the right end, or behind
+ * the place's name when they come down there. At the right end too where neither is free.
+ */
+export function easeStart(picture: FitPicture, index: number): number | null {
+  const [above, place] = [picture.places[index - 1], picture.places[index]!];
+  if (!above) return null;
+  const behind = SIDE + place.name.length * LETTER + GAP;
+  const length = easeOf(picture, place).length * LETTER;
+  // From the row above to this one, the height of the words is this much of the way.
+  const way = [ROW - MARKS - LABEL, ROW - MARKS - 2];
+  const crossings = (["body", "blendAt"] as const).flatMap((line) =>
+    way.map((y) => {
+      const [from, to] = [across(picture, above[line]), across(picture, place[line])];
+      return from + ((to - from) * y) / ROW;
+    }),
+  );
+  const isFree = (left: number, right: number) =>
+    Math.max(...crossings) < left - GAP || Math.min(...crossings) > right + GAP;
+  return !isFree(WIDTH - SIDE - length, WIDTH) && isFree(SIDE, behind + length) ? behind : null;
+}
+
+const easeOf = (picture: FitPicture, place: PicturePlace): string =>
+  place.ease === null ? "" : words.easeShort(formatLength(place.ease, picture.unit), place.word);
+
 /** Drawn last, over the lines. */
-function placeWords(picture: FitPicture, place: PicturePlace, top: number): SVGElement[] {
-  const ease = place.ease === null ? "" : words.easeShort(formatLength(place.ease, picture.unit), place.word);
+function placeWords(picture: FitPicture, index: number): SVGElement[] {
+  const place = picture.places[index]!;
+  const top = TOP + index * ROW;
+  const start = easeStart(picture, index);
+  const ease = easeOf(picture, place);
+  const kind = `place-ease${start === null ? "" : " behind"}${place.tight ? " is-tight" : ""}`;
   const sizes = place.bands.flatMap(({ size, low, high }) => {
     const [left, right] = [across(picture, low), across(picture, high)];
     const isRoom = right - left >= 6 * size.length + 2;
@@ -90,7 +122,7 @@ function placeWords(picture: FitPicture, place: PicturePlace, top: number): SVGE
   return [
     ...sizes,
     drawn("text", { class: "place-name", x: SIDE, y: top + 11 }, place.name),
-    drawn("text", { class: place.tight ? "place-ease is-tight" : "place-ease", x: WIDTH - SIDE, y: top + 11 }, ease),
+    drawn("text", { class: kind, x: start ?? WIDTH - SIDE, y: top + 11 }, ease),
   ];
 }
 
