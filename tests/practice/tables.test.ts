@@ -129,6 +129,31 @@ describe("a table", () => {
     expect(await opened.values("F2:F3")).toEqual([["#REF!"], [62]]);
   });
 
+  test("keeps every other column's name and formulas when one in the middle goes or comes", async () => {
+    await run((sheet) => {
+      sheet.getRange("B10:G11").values = [
+        ["A", "B", "C", "D", "E", "F"],
+        [1, 2, 3, 4, 5, 6],
+      ];
+      sheet.tables.add("B10:G11", true).name = "Six";
+      sheet.getRange("B14:G14").formulas = [["A", "B", "C", "D", "E", "F"].map((name) => `=SUM(Six[${name}])`)];
+    });
+    const six = <T>(work: (columns: Excel.TableColumnCollection) => T) =>
+      run((sheet) => work(sheet.tables.getItem("Six").columns));
+    const names = async () => (await six((columns) => columns.load("items/name"))).items.map(({ name }) => name);
+    await six((columns) => columns.add(1, [["X"], [9]]));
+    expect(await names()).toEqual(["A", "X", "B", "C", "D", "E", "F"]);
+    expect(await opened.values("B14:G14")).toEqual([[1, 2, 3, 4, 5, 6]]);
+    await six((columns) => columns.getItem("B").delete());
+    await six((columns) => columns.getItem("C").delete());
+    expect(await names()).toEqual(["A", "X", "D", "E", "F"]);
+    expect(await opened.values("B10:F11")).toEqual([
+      ["A", "X", "D", "E", "F"],
+      [1, 9, 4, 5, 6],
+    ]);
+    expect(await opened.values("B14:G14")).toEqual([[1, "#REF!", "#REF!", 4, 5, 6]]);
+  });
+
   test("keeps one empty row when its last row goes", async () => {
     await run((_sheet, table) => {
       table.rows.getItemAt(1).delete();

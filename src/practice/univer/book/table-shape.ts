@@ -56,7 +56,9 @@ export function openColumn(table: Table, at: number, shift: boolean): void {
   const place = whole.part(0, at, whole.rows, 1);
   const right = { ...toArea(place), columns: sheet.lastColumn - place.column + 1 };
   const tables = shift && right.columns > 0 ? tablesIn(table, right) : [];
-  if (shift && right.columns > 0 && sheet.used(right)) table.book.shift(SHIFT.right, place, sheet);
+  // Half-way the headings stand under other columns: nobody is to take that for a renaming.
+  if (shift && right.columns > 0 && sheet.used(right))
+    table.book.undoing.pause(() => table.book.shift(SHIFT.right, place, sheet));
   // The engine knows a column by this name until a heading is written.
   const heading = shift ? freeHeading(table, at) : place.GetCell(0, 0).Text[0]?.[0] || freeHeading(table, at);
   mutate(table, columnChange(table, "insert", at, heading), columnChange(table, "delete", at));
@@ -71,7 +73,7 @@ export function closeColumn(table: Table, at: number, shift: boolean): void {
   const tables = shift ? tablesIn(table, right) : [];
   mutate(table, columnChange(table, "delete", at), columnChange(table, "insert", at, heading));
   table.book.rewriteFormulas((formula) => renamed(formula, table.Name, heading, undefined));
-  if (shift) table.book.shift(SHIFT.left, place, sheet);
+  if (shift) table.book.undoing.pause(() => table.book.shift(SHIFT.left, place, sheet));
   for (const other of tables) moveTable(other, other.core.GetOffsetRange(0, -1));
 }
 

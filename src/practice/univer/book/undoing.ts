@@ -20,6 +20,16 @@ export class Undoing {
   get now(): boolean {
     return this.#now;
   }
+  /** Carries out something during which cells and tables do not fit each other either. */
+  pause(work: () => void): void {
+    const before = this.#now;
+    this.#now = true;
+    try {
+      work();
+    } finally {
+      this.#now = before;
+    }
+  }
   whenEnded(work: () => void): void {
     this.#ended.push(work);
   }
