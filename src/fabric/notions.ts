@@ -87,7 +87,7 @@ function readNotion(line: string): Notion | undefined {
     return bulk ? { name, count: null, length } : undefined;
   }
   // "7 1/2 in buttons" is no size that anybody would bet on.
-  const ambiguous = counted === null && /^\d+ \d/.test(rest);
+  const ambiguous = counted === null && /^\d+ [\d\p{No}]/u.test(rest);
   return ambiguous ? undefined : { name, count: counted ?? 1, size: length };
 }
 

@@ -56,7 +56,7 @@ export function outlineFromWidths(
   const up = rows
     .map(({ height, width }) => ({ y: from === "top" ? clean(length - snapped(height)) : snapped(height), width }))
     .sort((one, other) => one.y - other.y);
-  const left = (width: number): number => (edge === "straight" ? 0 : clean((whole - width) / 2));
+  const left = (width: number): number => (edge === "straight" ? 0 : Math.max(0, clean((whole - width) / 2)));
   const right = (width: number): number => Math.min(whole, clean(left(width) + width));
   // Of a straight edge its two ends say everything.
   const leftOnes = edge === "straight" ? [up[0]!, up.at(-1)!] : up;

@@ -62,7 +62,9 @@ export function printedYardage(charts: readonly FabricChart[], question: Yardage
   if (!parts.ok) return parts;
   const wanted = knownWidth(question.width);
   const equal = parts.value.filter(({ width }) => width === null || sameWidth(width, wanted));
-  const own = equal.filter(({ row, width }) => width === null || row.widthUnit === wanted.unit);
+  // Yards belong to inches and metres to centimetres, also where an amount holds for every width.
+  const foreign = wanted.unit === "in" ? "m" : "yd";
+  const own = equal.filter(({ width, unit }) => (width === null ? unit !== foreign : width.unit === wanted.unit));
   const lines = own.length > 0 ? own : equal;
   if (lines.length === 0) return otherWidth(parts.value, wanted, question);
   const amount = largest(lines, question, wanted);

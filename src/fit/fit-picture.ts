@@ -120,7 +120,9 @@ function picturePlace(
   const term =
     ease === null ? undefined : termOf(ease, garment, girth.place, { unit: unit ?? "in", settings, person: body.name });
   const tight = ease !== null && girth.least !== undefined && ease < girth.least.value - TOLERANCE;
-  const word = term?.ok ? term.value : "";
+  // Of enough or tight the least ease decides that is hers: the word alone knows neither her nor what she wears.
+  const judged = girth.least && term?.ok && (term.value === "enough" || term.value === "tight");
+  const word = judged ? (tight ? "tight" : "enough") : term?.ok ? term.value : "";
   const name = placeName(girth.place);
   return {
     place: girth.place,

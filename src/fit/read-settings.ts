@@ -67,7 +67,8 @@ export function readSettings(cells: Cells): Result<Settings> {
     } else if (isOneOf(row.setting, TERMS)) {
       const band = readBand(row.value);
       if (!band.ok) return badRow(row, "a band such as 3 to 4, or over 8");
-      bands.push({ setting: row.setting, ...where.value, value: band.value, unit: unit.value });
+      const { unit: own, ...value } = band.value;
+      bands.push({ setting: row.setting, ...where.value, value, unit: own ?? unit.value });
     } else {
       const word = row.setting === "frame" ? frameOf(row) : wordOf(row);
       if (!word.ok) return word;

@@ -72,13 +72,19 @@ function makeScale(chart: Chart, row: ChartRow): Result<Scale> {
   }
   const out = found.findIndex((step, index) => index > 0 && falls(found[index - 1]!, step));
   if (out > 0 || !sameDirection(chart.sizes, found)) return falling(chart, row, found, Math.max(out, 1));
-  const touches = (index: number): boolean => {
-    const [one, next] = [found[index], found[index + 1]];
-    return !!one && !!next && one.high > one.low && Math.abs(one.high - next.low) <= TOLERANCE;
+  // Two sizes may share a range: what counts is the range beside it.
+  const beside = (index: number, way: 1 | -1) => {
+    let at = index + way;
+    while (found[at] && !falls(found[at]!, found[index]!) && !falls(found[index]!, found[at]!)) at += way;
+    return found[at];
   };
+  const touch = (one: Span | undefined, next: Span | undefined): boolean =>
+    !!one && !!next && one.high > one.low && Math.abs(one.high - next.low) <= TOLERANCE;
   const steps = found.map((step, index): Step => {
-    const end = index === found.length - 1;
-    return { ...step, halfOpen: end ? step.high > step.low && touches(index - 1) : touches(index) };
+    const next = beside(index, 1);
+    // The last range, and one before a size without a figure, end as those before them do.
+    const goesOn = step.high > step.low && !(next && next.hole === null) && touch(beside(index, -1), step);
+    return { ...step, halfOpen: goesOn || touch(step, next) };
   });
   return answer({ steps, endStep: endSteps(steps), unreadable: { above, below } });
 }

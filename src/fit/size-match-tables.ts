@@ -11,6 +11,9 @@ export interface TableMatch extends SizeMatch {
   readonly chart: Chart;
 }
 
+/** What makes a measure one of another table; a figure that is missing or wrong may hide a second answer. */
+const PASSED_OVER: readonly string[] = ["aboveChart", "belowChart", "cmAgainstInches"];
+
 /**
  * The size for a measure where a pattern has several tables (inches and centimetres; misses and women's). The measure's
  * unit chooses, else the table in which it is plausible. Where two tables answer differently the question is refused:
@@ -27,6 +30,8 @@ export function sizeMatchAmong(
   if (having.length === 0) return refuse("placeNotOnChart", { place: placeName(place), known: placesText(charts) });
   const near = nearestCharts(having, [{ ...measure, place }]);
   const found = near.map((chart) => ({ chart, match: sizeMatch(chart, place, measure, rule) }));
+  const hanging = found.find(({ match }) => !match.ok && !PASSED_OVER.includes(match.problem.code));
+  if (hanging) return hanging.match as Result<never>;
   const answered = found.flatMap(({ chart, match }) => (match.ok ? [{ ...match.value, chart }] : []));
   const [first] = answered;
   if (!first) return found[0]!.match as Result<never>;

@@ -33,6 +33,15 @@ describe("readNotions", () => {
     for (const line of ["7 1/2 in buttons", "1 cm elastic", "buttons (7) 1/2 in", "zip 20 cm", "3 x", "12"])
       expect(readNotions(line)).toEqual({ notions: [], unread: [line] });
   });
+  // ½ is one sign: seven of half an inch, or one of seven and a half?
+  it("leaves a fraction that is one sign after a number as it stands, and takes it where a count stands before", () => {
+    for (const line of ["7 ½ in buttons", "10 1/2 in buttons", "10 ⅝ in buttons"])
+      expect(readNotions(line)).toEqual({ notions: [], unread: [line] });
+    expect(readNotions("7 x ½ in buttons").notions).toEqual([{ name: "buttons", count: 7, size: half }]);
+    expect(readNotions("2 ½ yd ribbon").notions).toEqual([
+      { name: "ribbon", count: null, length: { value: 2.5, unit: "yd" } },
+    ]);
+  });
   it("is nothing for an empty cell", () => {
     expect(readNotions(" , ;\n")).toEqual({ notions: [], unread: [] });
   });
@@ -60,6 +69,12 @@ describe("readNotions, line by line", () => {
     expect(read("4 x 3 x buttons")).toEqual(["4 x 3 x buttons"]);
     expect(read("2 hooks and eyes")).toEqual([{ name: "hooks and eyes", count: 2 }]);
     expect(read("1000 beads")).toEqual(["1000 beads"]);
+    expect(read("12 snaps")).toEqual([{ name: "snaps", count: 12 }]);
+    expect(read("12 x snaps")).toEqual([{ name: "snaps", count: 12 }]);
+    expect(read("4 x 12 x buttons")).toEqual(["4 x 12 x buttons"]);
+    expect(read("4 x 3x buttons")).toEqual(["4 x 3x buttons"]);
+    expect(read("hooks 3 x large")).toEqual(["hooks 3 x large"]);
+    expect(read("7  wooden   buttons")).toEqual([{ name: "wooden buttons", count: 7 }]);
     expect(read("seven")).toEqual([{ name: "seven", count: null }]);
     expect(read("7")).toEqual(["7"]);
     expect(read("7 x")).toEqual(["7 x"]);
@@ -80,6 +95,9 @@ describe("readNotions, line by line", () => {
     expect(read("2 x 3 m elastic")).toEqual(["2 x 3 m elastic"]);
     expect(read("30 cm elastic")).toEqual(["30 cm elastic"]);
     expect(read("2 x 60 cm of elastic")).toEqual(["2 x 60 cm of elastic"]);
+    expect(read("60 cm of 1 cm bias binding")).toEqual([
+      { name: "bias binding", count: null, length: { value: 60, unit: "cm" }, size: { value: 1, unit: "cm" } },
+    ]);
     expect(read("60 cm of")).toEqual(["60 cm of"]);
     expect(read("60 cm of 5")).toEqual(["60 cm of 5"]);
   });
@@ -146,6 +164,18 @@ describe("totalNotions", () => {
   it("counts 12 mm and 1.2 cm as one size, a count and a bare name as two lines", () => {
     const { totals } = totalNotions([{ project: "A", text: "2 x 12 mm buttons, 3 x 1.2 cm buttons, buttons" }]);
     expect(totals.map(({ count }) => count)).toEqual([5, null]);
+  });
+  // What is counted, what is measured off and what is only named can't be added to one another.
+  it("keeps a count, a length and a bare name of one thing apart", () => {
+    const { totals } = totalNotions([
+      { project: "A", text: "2 laces; 1 m of lace; lace" },
+      { project: "B", text: "lace; 3 laces; 50 cm of lace" },
+    ]);
+    expect(totals).toEqual([
+      { name: "laces", count: 5, projects: ["A", "B"] },
+      { name: "lace", count: null, length: { value: 1.5, unit: "m" }, projects: ["A", "B"] },
+      { name: "lace", count: null, projects: ["A", "B"] },
+    ]);
   });
   it("is nothing for nothing", () => {
     expect(totalNotions([])).toEqual({ totals: [], unread: [] });

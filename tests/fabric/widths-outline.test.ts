@@ -44,7 +44,23 @@ describe("outlineFromWidths", () => {
       at([0, 9.84], [24.41, 9.84]),
       middleDown,
     );
-    expect(made.ok).toBe(true);
+    // 24.4094 is 62 cm in inches; the corners lie on the piece's own ends, and none beyond its sides.
+    expect(made).toEqual({
+      ok: true,
+      value: [
+        { x: 0.00125, y: 0 },
+        { x: 9.84125, y: 0 },
+        { x: 9.84125, y: 24.4094 },
+        { x: 0.00125, y: 24.4094 },
+      ],
+    });
+    const shifted = outlineFromWidths({ name: "Cuff", width: 9.84, length: 24.41 }, at([0.004, 9.845], [24.404, 9.845]), middleDown); // prettier-ignore
+    expect(shifted.ok && shifted.value).toEqual([
+      { x: 0, y: 0 },
+      { x: 9.84, y: 0 },
+      { x: 9.84, y: 24.41 },
+      { x: 0, y: 24.41 },
+    ]);
   });
   it.each<[string, readonly WidthAt[], string]>([
     ["too few rows", at([0, 4]), "at least two heights"],
@@ -111,6 +127,14 @@ describe("widthsFromOutline", () => {
       const read = readOutline(text, "Piece", (value) => value);
       expect(read.ok && widthsFromOutline(read.value!, box, "top")).toBeUndefined();
     }
+  });
+  // The gore of above, its corners listed the other way round.
+  it("knows an edge whichever way its points go around", () => {
+    const read = readOutline("0 62; 12 62; 20 42; 30 0; 0 0", "Gore", (value) => value);
+    expect(read.ok && widthsFromOutline(read.value!, { width: 30, length: 62 }, "bottom")).toEqual({
+      edge: "straight",
+      rows: at([0, 30], [42, 20], [62, 12]),
+    });
   });
   it("knows an edge wherever its list of points begins", () => {
     const read = readOutline("20 42; 12 62; 0 62; 0 0; 30 0", "Gore", (value) => value);

@@ -53,6 +53,8 @@ describe("columnsOfSize", () => {
     const sizes = ["10", "12", "14", "16"];
     expect(columnsOfSize(sizes, "10-14")).toEqual({ ok: true, value: [0, 1, 2] });
     expect(columnsOfSize(sizes, "14 to 10")).toEqual({ ok: true, value: [0, 1, 2] });
+    expect(columnsOfSize(sizes, "12-14")).toEqual({ ok: true, value: [1, 2] });
+    expect(columnsOfSize(sizes, " 16 - 12 ")).toEqual({ ok: true, value: [1, 2, 3] });
     expect(columnsOfSize(sizes, "10+14")).toEqual({ ok: true, value: [0, 2] });
     expect(columnsOfSize(["8-10", "12-14"], "12-14")).toEqual({ ok: true, value: [1] });
     expect(columnsOfSize(sizes, "10-15")).toMatchObject({ ok: false });
@@ -71,6 +73,25 @@ describe("printedYardage", () => {
     expect(
       ask([table(row(null, [1, 1.5, 2], { part: "ribbing" }))], { part: "Ribbing", width: { value: 70, unit: null } }),
     ).toBe(1.5);
+  });
+  // The same 1 yd, or 0.95 m, of interfacing whatever its width: inches are asked in yards, centimetres in metres.
+  test("takes an amount without a width from the table of the width's own unit", () => {
+    const yards = table(row(null, [1, 1, 1], { part: "interfacing" }));
+    const metres: FabricChart = { ...table(row(null, [0.95, 0.95, 0.95], { part: "interfacing" })), unit: "m" };
+    const of = (charts: FabricChart[], value: number, unit: "in" | "cm") => {
+      const found = printedYardage(charts, { view: "A", width: { value, unit }, size: "12", part: "interfacing" });
+      return found.ok && [found.value.amount, found.value.unit];
+    };
+    for (const charts of [
+      [yards, metres],
+      [metres, yards],
+    ]) {
+      expect(of(charts, 36, "in")).toEqual([1, "yd"]);
+      expect(of(charts, 90, "cm")).toEqual([0.95, "m"]);
+    }
+    expect(of([metres], 36, "in")).toEqual([0.95, "m"]);
+    expect(of([yards], 90, "cm")).toEqual([1, "yd"]);
+    expect(of([{ ...yards, unit: null }], 90, "cm")).toEqual([1, null]);
   });
   test("asks only the tables that have the size", () => {
     const women: FabricChart = { ...table(row(45, [3, 3.1])), sizes: ["18W", "20W"] };
@@ -159,6 +180,9 @@ describe("printedYardage, as an envelope prints it", () => {
     expect([of(unsaid, "with"), of(unsaid, "without")]).toEqual([2.75, 1]);
     const mixed = table(row(45, [2, 2.75, 3]), row(45, [4, 4, 4], { nap: "with" }));
     expect(of(mixed, "without")).toBe(2.75);
+    // No nap asked, or either: the larger of all rows, whichever it is.
+    const odd = table(row(45, [1, 1, 1]), row(45, [2, 2, 2], { nap: "with" }), row(45, [3, 3, 3], { nap: "without" }));
+    expect([of(odd, null), of(odd, "either"), of(odd, undefined), of(odd, "with")]).toEqual([3, 3, 3, 2]);
   });
 
   test("takes the larger of two printed rows, one of which may be empty", () => {
@@ -230,6 +254,22 @@ describe("printedYardage, as an envelope prints it", () => {
       width: { value: 60, unit: "in" },
       estimated: true,
     });
+  });
+
+  // The amount is in the table's unit whatever the widths are in. 2 yd on 45 in (114.3 cm) are by area 1.681 yd on 136
+  // cm; the chart's row below, 14 eighths on 45 in, gives 12 eighths on 132 to 140 cm, less.
+  // 2.2 m of 45 in are 1.65 m of 60 in by area; 2.406 yd are 19.25 eighths, the row of 18 gives 14: 1.6002 m, less.
+  test("estimates in the unit of the table, also where the widths are in the other", () => {
+    const yards = table(row(45, [2, 2, 2]));
+    expect(said([yards], { width: [136, "cm"], estimate: true })).toMatchObject({ amount: 1.75, unit: "yd" });
+    const metres: FabricChart = { ...table(row(45, [2.2, 2.2, 2.2])), unit: "m" };
+    expect(said([metres], { width: 60, estimate: true })).toMatchObject({ amount: 1.7, unit: "m" });
+  });
+
+  test("goes from the narrowest of the wider widths where none is narrower, whatever their order", () => {
+    const turned = table(row(60, [1.5, 1.5, 1.5]), row(45, [2, 2, 2]), row(54, [1.75, 1.75, 1.75]));
+    // 2 yd × 45 / 40 = 2.25 yd.
+    expect(said([turned], { width: 40, estimate: true })).toMatchObject({ amount: 2.25, width: { value: 45 } });
   });
 
   test("prefers widths in the unit of the question, and takes the others where there are none", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fitPicture } from "../../src/fit/fit-picture";
+import { readSettings } from "../../src/fit/read-settings";
 import { bodyOf, chartOf, finishedFrom, got, missesChart, said, settingsOf, withFault } from "./bodies";
 
 describe("fitPicture", () => {
@@ -142,6 +143,26 @@ describe("fitPicture", () => {
       words: "Bust 40 inches: size 16; in size 16 3 inches of ease, which is fitted.",
     });
     expect(bust({})).toMatchObject({ ease: null, word: "", words: "Bust 40 inches: size 16." });
+  });
+
+  // A waist of 34 in in a shirt of 35 1/2: 1 1/2 in of ease. Ours asks 1 in, Ada 2, and Ben's own shirt of 36 has 2.
+  it("says enough or tight by the least ease that is hers, or that of a garment she wears", () => {
+    const men = chartOf("body", "in", ["38", "40"], { chest: [38, 40], neck: [15, 15.5], waist: [32, 34] });
+    const made = chartOf("finished", "in", ["38", "40"], { chest: [41, 43], waist: [33.5, 35.5] });
+    const row = (waist: number, ...rows: (string | number)[][]) => {
+      const settings = got(readSettings([["Setting", "Garment", "Place", "Value", "Unit", "Person"], ...rows]));
+      const body = bodyOf({ neck: 15.5, chest: 40, waist }, "Ada");
+      const picture = got(fitPicture(men, body, "men's shirt", { finished: made, settings }));
+      const found = picture.places.find(({ place }) => place === "waist")!;
+      return [found.ease, found.word, found.tight];
+    };
+    expect(row(34)).toEqual([1.5, "enough", false]);
+    expect(row(34, ["Least ease", "", "waist", 2, "in", "Ada"])).toEqual([1.5, "tight", true]);
+    expect(row(34, ["Least ease", "", "waist", 2, "in", "Ben"])).toEqual([1.5, "enough", false]);
+    expect(row(34, ["My garment", "men's shirt", "waist", 36, "in", ""])).toEqual([1.5, "tight", true]);
+    // 35 in: 1/2 in of ease, less than our 1 in and more than her own 1/4.
+    expect(row(35)).toEqual([0.5, "tight", true]);
+    expect(row(35, ["Least ease", "", "waist", 0.25, "in", "Ada"])).toEqual([0.5, "enough", false]);
   });
 
   it("adds that it is tight to her own fit word, or says that alone where her words don't reach", () => {

@@ -109,6 +109,27 @@ describe("readSettings", () => {
     ]);
   });
 
+  // A unit beside a figure wins over the row's, as everywhere; 8 to 10 cm taken for inches would be 20 to 25 cm.
+  it("takes a band in the unit that is written beside its ends", () => {
+    const band = (value: string, unit = "in") => {
+      const { value: ends, unit: own } = settingsOf([HEADINGS, ["Fitted", "shirt", "bust", value, unit]]).bands[0]!;
+      return [ends.low, ends.high, own];
+    };
+    expect(band("8 to 10 cm")).toEqual([8, 10, "cm"]);
+    expect(band("8 cm to 10")).toEqual([8, 10, "cm"]);
+    expect(band("8 cm - 10 cm", "")).toEqual([8, 10, "cm"]);
+    expect(band("Over 20 cm")).toEqual([20, null, "cm"]);
+    expect(band("3–4 1/2 in", "cm")).toEqual([3, 4.5, "in"]);
+    expect(band("3 to 4", "cm")).toEqual([3, 4, "cm"]);
+    // One figure twice is a band too: exactly that much.
+    expect(band("3 to 3")).toEqual([3, 3, "in"]);
+    expect(band("-1 to 2")).toEqual([-1, 2, "in"]);
+    for (const value of ["3 in to 10 cm", "1 to 2 yd", "over 1 m", "1/2-1-1/2", "3-4-5", "3 to over 4", "it is over 8"])
+      expect(refused(["Fitted", "shirt", "bust", value, "in"])).toBe(
+        `"${value}" in row 1 of the settings (fitted) can't be used: it wants a band such as 3 to 4, or over 8.`,
+      );
+  });
+
   it("refuses what it doesn't know and names the row", () => {
     expect(refused(["Leest ease", "", "bust", 3, "in"])).toMatch(
       /^"leest ease" in row 1 of the settings is not a setting/,

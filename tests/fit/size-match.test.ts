@@ -106,6 +106,33 @@ describe("sizeMatch", () => {
     expect(size(touching, 75, "atleast")).toBe("S");
     expect(size(touching, 73, "atleast")).toBe("belowChart");
   });
+  // EN 13402-3: ranges that touch are half-open, so 90 belongs to the range that begins there.
+  const range = (low: number, high: number) => ({ low, high });
+  test("keeps ranges half-open where two sizes share one", () => {
+    const inside = chart(["S", "M", "L"], { bust: [range(86, 90), range(86, 90), range(90, 94)] }, "cm");
+    expect(size(inside, 90)).toBe("L");
+    expect(size(inside, 90, "atleast")).toBe("L");
+    expect([size(inside, 88, "atleast"), size(inside, 88)]).toEqual(["S", "M"]);
+    const last = chart(["S", "M", "L"], { bust: [range(86, 90), range(90, 94), range(90, 94)] }, "cm");
+    expect([size(last, 93.9), size(last, 94), size(last, 94, "atleast")]).toEqual(["L", "aboveChart", "aboveChart"]);
+    expect(size(last, 90, "atleast")).toBe("M");
+  });
+  test("doesn't answer with the upper end of a touching range where the next one is missing", () => {
+    const sizes = ["S", "M", "L", "XL"];
+    const row = chart(sizes, { bust: [range(82, 86), range(86, 90), null, range(94, 98)] }, "cm");
+    for (const rule of ["closest", "atleast", "atmost"] as const) {
+      expect(size(row, 89.9, rule)).toBe("M");
+      expect(size(row, 90, rule)).toBe("missingFigure");
+      expect(size(row, 92, rule)).toBe("missingFigure");
+    }
+    expect(size(row, 94)).toBe("XL");
+    // From large to small it is the same.
+    const turned = chart([...sizes].reverse(), { bust: [range(94, 98), null, range(86, 90), range(82, 86)] }, "cm");
+    expect([size(turned, 89.9), size(turned, 90), size(turned, 94)]).toEqual(["M", "missingFigure", "XL"]);
+    // Ranges with gaps keep their printed ends.
+    const gaps = chart(["S", "M", "L"], { bust: [range(82, 85), range(86, 89), null] }, "cm");
+    expect([size(gaps, 85), size(gaps, 89)]).toEqual(["S", "M"]);
+  });
   test("doesn't choose between two different rows for one place", () => {
     const twice: Chart = { ...misses, rows: [...misses.rows, { ...misses.rows[0]!, values: misses.rows[1]!.values }] };
     expect(size(twice, 34)).toBe("placeTwice");
@@ -251,6 +278,15 @@ describe("sizeMatchAmong", () => {
   test("names the table that answered", () => {
     const match = sizeMatchAmong([misses, women], "bust", { value: 32.5, unit: null }, "closest", "Dress");
     expect(match.ok && match.value.chart).toBe(misses);
+  });
+  test("doesn't take one table's answer where a figure of the other is missing or wrong", () => {
+    const holes = chart(["38", "40", "42"], { bust: [40, null, 44] });
+    expect(ask([holes, women], 42)).toBe("missingFigure");
+    expect(ask([women, holes], 42)).toBe("missingFigure");
+    const slip = chart(["38", "40", "42"], { bust: [40, 24, 44] });
+    expect(ask([slip, women], 42)).toBe("fallingRow");
+    // 32 1/2 isn't in the women's table; that tells them apart.
+    expect(ask([misses, chart(["18W", "20W", "22W"], { bust: [42, null, 46] })], 32.5)).toBe("10");
   });
   test("never crosses two tables that answer differently", () => {
     expect(ask([misses, women], 42)).toBe("severalTables");
