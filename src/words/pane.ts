@@ -233,6 +233,7 @@ export const paneWords = {
     heading: "The functions",
     search: "Look for",
     searchHint: "A name, or a word such as hip, yards or price.",
+    units: "Examples in",
     count: (functions: number) => count(functions, "function", "functions"),
     optional: "(may be left out)",
     example: "For example",

@@ -51,11 +51,13 @@ export function signature({ id, parameters }: HelpFunction, separator: string): 
   return `SEW.${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(`${separator} `)})`;
 }
 
-/** A formula as a workbook with this separator wants it typed: separators outside quoted texts are changed. */
+/** A formula as a workbook with this separator wants it typed: separators are changed, but not in quoted texts and names. */
 export function typed(formula: string, separator: string): string {
   if (separator === ",") return formula;
   return formula
     .split(/("(?:[^"]|"")*")/)
-    .map((part, index) => (index % 2 === 1 ? part : part.replace(/,/g, ";").replace(/(\d)\.(\d)/g, "$1,$2")))
+    .map((part, index) =>
+      index % 2 === 1 ? part : part.replace(/,/g, ";").replace(/([(;])(\d+)\.(\d+)(?=[;)])/g, "$1$2,$3"),
+    )
     .join("");
 }

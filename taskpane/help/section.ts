@@ -1,7 +1,7 @@
 /** The Help section: every function, argument by argument, with an example that goes into the selected cell. */
-import { example, paneWords, refusalSentence, type Example, type HerRanges } from "../../src/index";
+import { example, paneWords, refusalSentence, type BodyUnit, type Example, type HerRanges } from "../../src/index";
 import type { App } from "../app";
-import { button, element, field } from "../dom";
+import { button, choices, element, field } from "../dom";
 import { carryOut, readDecimalPoint, readSelection } from "../excel";
 import type { Shown } from "../section";
 import { found, loadFunctions, signature, typed, type HelpFunction } from "./functions";
@@ -11,22 +11,30 @@ const words = paneWords.help;
 
 export function helpSection(app: App): Shown {
   const search = element("input", { type: "search", autocomplete: "off", spellcheck: "false" });
+  const units = choices(
+    element("select", {}),
+    (["in", "cm"] as const).map((value) => ({ value, label: paneWords.sheets.units[value] })),
+  );
   const count = element("p", { class: "hint", role: "status" });
   const list = element("div", {});
   let functions: readonly HelpFunction[] = [];
   let her: HerRanges = {};
   let separator = ",";
+  /** Her own choice stays; until then the unit follows her measurements. */
+  let chosen: BodyUnit | undefined;
 
   const show = () => {
     const some = found(functions, search.value);
+    const open = new Set([...list.querySelectorAll("details[open]")].map(({ id }) => id));
     count.textContent = words.count(some.length);
     list.replaceChildren(...some.map((entry) => functionHelp(entry)));
+    for (const id of open) document.getElementById(id)?.setAttribute("open", "");
   };
   const functionHelp = (entry: HelpFunction) => {
     const made = example(entry.id, her);
     return element(
       "details",
-      { class: "function" },
+      { class: "function", id: `help-${entry.id}` },
       element(
         "summary",
         {},
@@ -78,15 +86,22 @@ export function helpSection(app: App): Shown {
   const load = async () => {
     if (functions.length === 0) functions = await loadFunctions();
     separator = (await readDecimalPoint()) === "," ? ";" : ",";
-    her = await herRanges();
+    const ranges = await herRanges(chosen);
+    her = ranges;
+    units.value = ranges.unit;
     show();
   };
   search.addEventListener("input", show);
+  units.addEventListener("change", () => {
+    chosen = units.value as BodyUnit;
+    void app.run(load);
+  });
   const view = element(
     "div",
     {},
     element("h2", {}, words.heading),
     field(words.search, search, words.searchHint),
+    field(words.units, units),
     count,
     list,
   );
