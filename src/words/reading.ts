@@ -45,6 +45,8 @@ export const doubts = {
   equalSizes: (size: string) => `Two columns are called ${size}. Rename one, or the wrong column may answer.`,
   placed: (label: string, sizes: readonly string[]) =>
     `"${label}" has no figure under ${list(sizes)}: seen from where the others stand.`,
+  sizesUnread: () =>
+    "These look like sizes, but they can't all be read, so the rows below were left out. Put each size in a cell of its own and paste again.",
   sizeRowCount: (found: number, wanted: number) =>
     `This second row of sizes has ${found} for ${wanted} sizes, so it was left out.`,
   namelessSizes: () =>
@@ -61,7 +63,11 @@ export const doubts = {
   dittoUnsure: () => "It isn't sure which figure these ditto marks repeat. Compare the cell with the pattern.",
   kindGuessed: (kind: string) => `No heading says that measurements begin here: taken as ${kind} measurements.`,
   shortSize: (size: string, found: number, wanted: number) =>
-    `Size ${size} has ${found} figures for ${wanted} columns, so it was left out. Compare it with the pattern.`,
+    found === 0
+      ? `Size ${size} has no figures for the measurements of the other sizes, so it was left out. Compare it with the pattern.`
+      : `Size ${size} has ${found} ${found === 1 ? "figure" : "figures"} for ${wanted} ${wanted === 1 ? "column" : "columns"}, so it was left out. Compare it with the pattern.`,
+  twoWidths: (widths: readonly string[]) =>
+    `One row for widths of ${list(widths)}: its amounts were taken for each of them.`,
   converted: (from: string, to: string) => `These amounts are printed in ${from} and were turned into ${to}.`,
   more: (count: number) => `${count} more doubts were found from here on. Paste a smaller part to see them.`,
 } as const;

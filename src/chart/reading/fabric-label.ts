@@ -1,7 +1,8 @@
 /** What the label of a fabric row says: views, part, widths, nap. */
 import type { Nap } from "../model";
 import { ALL_WORDS, FABRIC_NOISE, NAP_WORDS, NOTION_WORDS, PARTS, VIEW_WORDS } from "../vocabulary/fabric";
-import { plainWords, wordSet } from "../vocabulary/words";
+import { plainWords, trimMarks, wordSet } from "../vocabulary/words";
+import { unitAlone } from "./headings";
 import { readWidths, type PrintedWidths } from "./widths";
 
 export interface FabricLabel {
@@ -132,6 +133,26 @@ export function readFabricLabel(label: string): FabricLabel {
   const { nap, rest: named } = readNap(widths?.rest ?? rest);
   const { part, isKnown } = readPart(named);
   return { views, part, partKnown: isKnown, widths, nap, stars };
+}
+
+/** The views that the words behind a row's figures name, when they name nothing else but a unit: "yd View A". */
+export function viewsBehind(trailing: string): readonly string[] | "all" | null {
+  const { views, rest } = readViews(trailing);
+  const words = trimMarks(rest, ':,.-()"″”');
+  return words === "" || unitAlone(words) !== null ? views : null;
+}
+
+/** What a fabric label leaves open and a few words behind the figures say: "2 2 1/4 yd without nap". */
+export function withBehind(said: FabricLabel, trailing: string): FabricLabel {
+  if (trailing.split(/\s+/).length > 4) return said;
+  const behind = readFabricLabel(trailing);
+  const isPart = said.part === null && behind.part !== null && behind.partKnown && behind.part !== "main";
+  return {
+    ...said,
+    ...(isPart ? { part: behind.part, partKnown: true } : {}),
+    views: said.views ?? viewsBehind(trailing),
+    nap: said.nap ?? behind.nap,
+  };
 }
 
 function readPart(text: string): { readonly part: string | null; readonly isKnown: boolean } {

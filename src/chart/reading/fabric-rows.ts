@@ -4,7 +4,7 @@ import { doubts } from "../../words/reading";
 import type { Figure, Nap } from "../model";
 import { plainWords } from "../vocabulary/words";
 import type { Cell, Row } from "./cell";
-import { isNotion, readFabricLabel, type FabricLabel } from "./fabric-label";
+import { isNotion, readFabricLabel, withBehind, type FabricLabel } from "./fabric-label";
 import { isPartly } from "./fabric-sentence";
 import { highOf, middle, readFigure } from "./figures";
 import { unitAlone, unitsIn, type Kind } from "./headings";
@@ -12,7 +12,7 @@ import type { Header } from "./header";
 import type { Doubts, FabricRecord, Reading } from "./record";
 import type { Fit } from "./rows";
 import { agrees, nameBlocks, ratioOf, streamsOf, textOf, type Stream } from "./streams";
-import { isSameCloth, readWidths, type PrintedWidths } from "./widths";
+import { isSameCloth, otherWidths, readWidths, type PrintedWidths } from "./widths";
 
 export interface FabricState {
   kind: Kind | null;
@@ -39,15 +39,15 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
   // Without a label: the row above in the other unit, when the row says its unit; else it has lost its label.
   if (label === "" && state.widths === null && !isOtherNamed(fit, previous)) return null;
   if (fit.single && (isNotion(label) || isWidthText(fit.values[0]!.text) || isPartly(label))) return null;
-  const said = labelOf(fit, label);
+  const front = labelOf(fit, label);
+  const said = withBehind(front, fit.trailing);
   const streams = streamsOf(fit.values, header, previous, null, found);
   const naming = { ...said, widths: said.widths ?? (label === "" ? (previous?.widths ?? null) : null) };
   const isPair = isOtherUnit(streams, naming, previous);
   const widths = naming.widths ?? state.widths;
-  if (said.views) {
-    state.views = said.views;
-    if (said.views !== "all") said.views.forEach((view) => state.viewsNamed.add(view));
-  }
+  // Views behind the figures are this row's only.
+  if (front.views) state.views = front.views;
+  if (said.views && said.views !== "all") said.views.forEach((view) => state.viewsNamed.add(view));
   const views = said.views ?? (isPair ? previous!.views : (state.views ?? [""]));
   const nap = napOf(row, said, isPair ? previous : null, state);
   const part = partOf(row, said, fit, { views, widths, nap, isPair }, previous, state);
@@ -71,8 +71,13 @@ export function fabricReadings(row: Row, fit: Fit, label: string, state: FabricS
     return { sort: "fabric", header, label: label || row.text, line: row.line, views, part, widths, nap, ...inCloth };
   });
   if (isPair && previous && records[0]) compare(previous, records[0], found);
-  return records;
+  const others = said.widths ? otherWidths(label) : [];
+  if (others.length === 0) return records;
+  found.warn(row.line, doubts.twoWidths([said.widths!, ...others].map(widthText)));
+  return [...records, ...others.flatMap((other) => records.map((record) => ({ ...record, widths: other })))];
 }
+
+const widthText = (width: PrintedWidths): string => (width.in !== null ? `${width.in} in` : `${width.cm} cm`);
 
 /** `25"`: no amount of cloth, but how wide it is. */
 const isWidthText = (text: string): boolean => {

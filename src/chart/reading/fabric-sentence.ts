@@ -27,7 +27,9 @@ export function fabricSentence(row: Row, text: string, state: FabricState): Read
   const isPair = amounts.length === 2 && amounts[0]![2]!.toLowerCase()[0] !== amounts[1]![2]!.toLowerCase()[0];
   if (amounts.length !== 1 && !isPair) return null;
   const rest = amounts.reduce((left, match) => left.replace(match[0], " "), plain);
-  if (NAMED_SIZES.test(rest)) return null;
+  // Figures beside the amount are those of other sizes.
+  const { rest: unseen } = readViews(readWidths(rest)?.rest ?? rest);
+  if (NAMED_SIZES.test(rest) || /(?<![\d/.,])\d[\d/.,]* +\d/.test(unseen)) return null;
   const said = readFabricLabel(rest);
   const isCloth = (said.part !== null && said.partKnown) || said.widths !== null;
   if (!isCloth || (state.kind !== "fabric" && !(said.part !== null && said.partKnown))) return null;

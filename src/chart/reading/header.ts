@@ -15,6 +15,7 @@ import {
   isSystemWord,
   scanSizes,
   withoutWord,
+  type SizeToken,
 } from "./sizes";
 
 /** What a column in front of the sizes holds, known by its heading. */
@@ -163,19 +164,45 @@ function spacedHeader(row: Row): HeaderRow | null {
     if (named.every((cell) => isNamedSize(cell.text) && (scanSizes(cell.text)?.length ?? 1) === 1))
       return { label: first.text, certainty: "certain", cells: named, indexes: [], roles };
   }
-  let body = text.replace(/\(?\b(?:in inches|inches|inch|ins\.?|cms?\.?|en cm|in cm)\)?$/i, "");
-  const last = body.slice(body.lastIndexOf(" ") + 1);
-  if (isSizeWord(last) && body.includes(" ")) body = body.slice(0, -last.length).trimEnd();
+  const whole = text.replace(/\(?\b(?:in inches|inches|inch|ins\.?|cms?\.?|en cm|in cm)\)?$/i, "");
+  const last = whole.slice(whole.lastIndexOf(" ") + 1);
+  // "8 10 12 sizes", but "S M L one size".
+  const isWordBehind = isSizeWord(last) && whole.includes(" ") && !isSizeLabel(whole.split(" ").slice(-2).join(" "));
+  const body = isWordBehind ? whole.slice(0, -last.length).trimEnd() : whole;
   const starts = [0, ...[...body.matchAll(/\s+/g)].map((gap) => gap.index + gap[0].length)].slice(0, 9);
   for (const start of starts) {
     const sizes = scanSizes(body.slice(start), isAgeWord(body.slice(0, start)));
     if (!sizes || sizes.length === 0) continue;
+    // "Group 2 S M L": the number belongs to the words in front of it.
+    if (isNumbered(body.slice(0, start), sizes)) continue;
     const label = trimMarks(body.slice(0, start), ":-–=(|, ");
     const certainty = certaintyOf(label, false);
     const cells = sizes.map((size) => placed(row, start + size.start, size.text));
     return { label, certainty, cells, indexes: [], roles };
   }
-  return null;
+  return oddSizes(row, body);
+}
+
+/** Whether the first of these sizes is the number of a group: the words with it head sizes, or the others are letters. */
+function isNumbered(front: string, sizes: readonly SizeToken[]): boolean {
+  const [first, ...others] = sizes;
+  if (!first || others.length === 0 || !/^\d$/.test(first.text) || !/\p{L}{3}/u.test(front)) return false;
+  const words = trimMarks(front, ":-–=(|, ");
+  if (isSizeWord(words) && !isSizeWord(`${words} ${first.text}`)) return false;
+  return isSizeWord(`${words} ${first.text}`) || others.every(({ text }) => /^[A-Z]+$/.test(text));
+}
+
+/** "Size S M L O/S": behind a size word a short name in capitals among sizes is one too. */
+function oddSizes(row: Row, body: string): HeaderRow | null {
+  const words = [...body.matchAll(/[^\s,;|]+/g)];
+  const front = words.findIndex(({ 0: word }) => !isSizeWord(word.replace(/:$/, "")));
+  const rest = words.slice(front);
+  if (front < 1 || rest.length < 2 || !rest.every(({ 0: word }) => isSizeLabel(word) || /^[A-Z\d/]{1,4}$/.test(word)))
+    return null;
+  if (rest.filter(({ 0: word }) => isSizeLabel(word)).length * 2 < rest.length) return null;
+  const label = trimMarks(body.slice(0, rest[0]!.index), ":-–=(|, ");
+  const cells = rest.map(({ 0: word, index }) => placed(row, index, word));
+  return { label, certainty: "certain", cells, indexes: [], roles: new Map() };
 }
 
 /** A cell for a text at an offset of the row's cells joined by two spaces. */

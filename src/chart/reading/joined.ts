@@ -15,7 +15,7 @@ export interface Joined {
 }
 
 /**
- * A row that only fits its header together with the next one or two: figures that run on without a label, or a label
+ * A row that only fits its header together with the next one to three: figures that run on without a label, or a label
  * that goes on ("Back waist" / "length 15 3/4 16"). Null when the rows are better left apart.
  */
 export function joinedRows(
@@ -28,17 +28,19 @@ export function joinedRows(
   if (readHeading(row.text)?.kind) return null;
   const start = looseCount(row);
   if (start.count >= header.columns.length || row.text.length > 200 || start.label.split(/\s+/).length > 7) return null;
-  for (let taken = 2; taken <= 3; taken++) {
+  for (let taken = 2; taken <= 4; taken++) {
     const next = rows[at + taken - 1];
     if (!next || isBlankRow(next) || next.text.length > 300) return null;
     const more = looseCount(next);
-    if (more.count === 0 && taken === 3) return null;
+    const said = more.count === 0 ? next.text : more.label;
+    if (more.count === 0 && (taken === 4 || readHeading(said)?.kind)) return null;
     const isFiguresOn = more.label === "" && more.count > 0;
     const isLabelOn =
       (start.count === 0 || (start.count === 1 && start.trailing !== "")) &&
-      more.label !== "" &&
-      isLongerLabel(row.text, more.label);
-    if (!isFiguresOn && !isLabelOn) return null;
+      said !== "" &&
+      isLongerLabel(row.text, said);
+    const isBroken = taken === 2 && start.count === 0 && more.count === 0 && isBrokenTwice(row, next, rows[at + 2]);
+    if (!isFiguresOn && !isLabelOn && !isBroken) return null;
     row = oneRow(row, next);
     const found = fit(row);
     if (found.ok && !found.single && found.label !== "" && found.doubt === null) return { row, fit: found, taken };
@@ -47,8 +49,21 @@ export function joinedRows(
   return null;
 }
 
+/** "Back" / "waist" / "length 15 3/4 16": three pieces that only together are a known place. */
+function isBrokenTwice(first: Row, second: Row, third: Row | undefined): boolean {
+  const last = third ? looseCount(third) : null;
+  if (!last || last.count === 0 || last.label === "" || readHeading(second.text)?.kind) return false;
+  const whole = readPlace(`${first.text} ${second.text} ${last.label}`, "body");
+  const isLess = [`${second.text} ${last.label}`, last.label].every((part) => readPlace(part, "body") !== whole);
+  return whole !== null && isLess && !isSizeWord(first.text);
+}
+
+/** Words that a label can't end with. */
+const GOES_ON = /(?:\b(?:to|of|from|at|and|the|de|du|von|bis|zum|zur)|[,/&-])$/i;
+
 /** Whether two pieces of a label are one: together a known place, and the second alone is none. */
 function isLongerLabel(first: string, second: string): boolean {
+  if (GOES_ON.test(first) && !isSizeWord(first)) return true;
   const whole = readPlace(`${first} ${second}`, "body");
   return whole !== null && readPlace(second, "body") !== whole && !isSizeWord(first);
 }

@@ -87,12 +87,13 @@ interface Split {
 /** Label, figures, and words behind them: the last run of figures in the line. */
 function split(row: Row, ranges: boolean): Split {
   const words = wordsOf(row);
-  let end = words.length;
-  while (end > 0 && words[end - 1]!.sort === "word") end--;
-  let start = end;
-  while (start > 0 && words[start - 1]!.sort !== "word") start--;
-  // A line of prose: too many words behind the last figure to be a note.
-  if (words.length - end > 8) start = end;
+  const final = runBefore(words, words.length);
+  let [start, end] = final;
+  // "34 36 38 measured in full": a unit among the words behind is no run of figures.
+  while (start > 0 && isOnlyUnits(words.slice(start, end))) [start, end] = runBefore(words, start);
+  if (isOnlyUnits(words.slice(start, end))) [start, end] = final;
+  // A line of prose: too many words behind one figure or two to be a note.
+  if (words.length - end > 8 && figuresIn(words.slice(start, end)) < 3) start = end;
   while (start < end && (words[start]!.sort === "bracket" || words[start]!.sort === "unit")) start++;
   const groups: Group[] = [];
   for (let at = start; at < end; at++) {
@@ -126,6 +127,23 @@ function split(row: Row, ranges: boolean): Split {
   }
   return { label: textOf(row, words, 0, start), groups, trailing: textOf(row, words, end, words.length) };
 }
+
+/** The last run of words that are figures, marks or units before a word, as from..to. */
+function runBefore(words: readonly Word[], before: number): [number, number] {
+  let end = before;
+  while (end > 0 && words[end - 1]!.sort === "word") end--;
+  let start = end;
+  while (start > 0 && words[start - 1]!.sort !== "word") start--;
+  return [start, end];
+}
+
+const isOnlyUnits = (words: readonly Word[]): boolean =>
+  words.every(({ sort }) => sort === "unit" || sort === "bracket");
+
+const figuresIn = (words: readonly Word[]): number =>
+  words.filter(
+    ({ sort }, at) => sort === "whole" || sort === "number" || (sort === "fraction" && words[at - 1]?.sort !== "whole"),
+  ).length;
 
 /** Words from..to as they stand in the paste. */
 function textOf(row: Row, words: readonly Word[], from: number, to: number): string {
@@ -201,7 +219,8 @@ export function looseRow(
     // Inch marks behind the last figure look like ditto marks.
     const endsInMark = /^["″”]$/.test(groups.at(-1)?.text ?? "");
     if (endsInMark && size() === count + 1) {
-      trailing = groups.at(-1)!.text;
+      // The words behind the mark stay: a view, a translation.
+      trailing = `${groups.at(-1)!.text} ${trailing}`.trim();
       groups = groups.slice(0, -1);
     } else if (size() !== count) continue;
     const values = joined(groups, joins(groups)).map((group) =>

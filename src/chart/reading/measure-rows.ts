@@ -5,7 +5,7 @@ import { isBustOrChest, readPlace } from "../places";
 import { plainWords, trimMarks } from "../vocabulary/words";
 import type { Figure } from "../model";
 import type { Row } from "./cell";
-import { readViews } from "./fabric-label";
+import { readViews, viewsBehind } from "./fabric-label";
 import { convertFigure } from "./figures";
 import { kindOf, unitAlone, unitsIn, type Kind } from "./headings";
 import type { Header } from "./header";
@@ -53,7 +53,7 @@ export function measureReadings(row: Row, fit: Fit, label: string, state: Measur
   const records = streams.map((stream): MeasureRecord => {
     const inLengths = inBodyUnit({ ...stream, unit: stream.unit ?? unit });
     return {
-      sort: "measure", kind, place: seen.place, known: seen.known, header, label: label || wordy || fit.trailing, line: row.line,
+      sort: "measure", kind, place: seen.place, known: seen.known, header, label: label || wordy || trimMarks(fit.trailing, "\"″”"), line: row.line,
       view: seen.views[0] ?? null, figures: inLengths.figures, cells: stream.cells, unit: inLengths.unit,
     };
   }); // prettier-ignore
@@ -138,7 +138,8 @@ function placeHere(
     return place ? { place, known: true, views: stateViews } : null;
   }
   const { views, rest } = kind === "finished" ? readViews(plain) : { views: null, rest: plain };
-  const own = views === "all" ? [] : (views ?? stateViews);
+  const named = views ?? (kind === "finished" ? viewsBehind(trailing) : null);
+  const own = named === "all" ? [] : (named ?? stateViews);
   if (views && trimMarks(rest, ":,.- ") === "" && previous)
     return { place: previous.place, known: previous.known, views: own };
   const found = readPlace(views ? trimMarks(rest, ",:- ") : plain, kind) ?? readPlace(plain, kind);

@@ -13,6 +13,7 @@ import { looseCount } from "./loose";
 import type { Doubts, Reading } from "./record";
 import { joinLabel, type Fit, type Misfit } from "./rows";
 import { readSizes } from "./size-rows";
+import { isSizeLabel, isSizeWord, isSystemWord } from "./sizes";
 import type { State } from "./state";
 import { turnedChart } from "./turned";
 
@@ -37,7 +38,7 @@ function readAt(rows: readonly Row[], at: number, state: State): number {
     state.previous = null;
     return 1;
   }
-  const turned = turnedChart(rows, at, state.found);
+  const turned = turnedChart(rows, at, state.found, state.kind === "fabric");
   if (turned) {
     state.header = null;
     readTurned(turned.rows, state);
@@ -97,6 +98,13 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
     return;
   }
   if (count === 0) return;
+  if (count > 1 && state.header && isLostSizes(row, label, state.header.sizes, state.previous === null)) {
+    const { used, sizes } = state.header;
+    found.error(row.line, used ? doubts.sizesUnread() : doubts.sizeRowCount(count, sizes.length));
+    // The rows below are not for the sizes above them.
+    if (used) state.header = null;
+    return;
+  }
   if (isFormulaLike(text)) {
     found.error(row.line, doubts.formulaLabel(text));
     return;
@@ -124,6 +132,12 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
     label ? doubts.count(label, count, state.header.columns.length) : doubts.noLabel(),
     place ? { place } : {},
   );
+}
+
+/** A row of sizes that could not be read; a list of some of the sizes above is nothing new. */
+function isLostSizes(row: Row, label: string, sizes: readonly string[], isApart: boolean): boolean {
+  if (!isSizeWord(label) && !(isApart && isSystemWord(label))) return false;
+  return row.text.split(/[\s,;|]+/).some((word) => isSizeLabel(word) && !sizes.includes(word));
 }
 
 function withoutSpoiltFigure(label: string): string {

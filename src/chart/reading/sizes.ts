@@ -117,9 +117,14 @@ export function withoutWord(labels: readonly string[]): readonly string[] {
   return all ? labels.map((label) => label.replace(LEADING_WORD, "")) : labels;
 }
 
-/** A label that heads sizes: "Size", "Größe (EU)", "US size", "Sizes:"; blank ones are not. */
+/** "Group 2", "Gruppe B": a heading of some of the sizes. */
+const GROUP = /^(?:size |sizes )?(?:group|gruppe|groupe|grupo|gruppo|groep|grupa) [\da-z]{1,2}$/;
+
+/** A label that heads sizes: "Size", "Größe (EU)", "US size", "Sizes:", "Group 2"; blank ones are not. */
 export const isSizeWord: (text: string) => boolean = remembered((label) => {
-  const words = plainWords(label).split(" ");
+  const plain = plainWords(label);
+  if (GROUP.test(plain)) return true;
+  const words = plain.split(" ");
   return words.some((word) => SIZE_WORDS.has(word)) && words.every((word) => isSizeOrSystem(word) || GLUE.has(word));
 });
 

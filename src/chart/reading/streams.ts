@@ -47,9 +47,14 @@ export function streamsOf(
       const more = { column: cell.column, ...(place === null ? {} : { place }), size: sizes[index]! };
       if (reading.kind === "figure") {
         // "1.68 m" beside a bare 172: nobody is as many metres tall.
-        const isBareCm = unit === "m" && place !== null && middle(reading.value) > 10;
-        const from = reading.unit ?? (isBareCm ? "cm" : unit);
-        const value = from === unit ? reading.value : convertPrinted(reading.value, from!, unit!);
+        const isNoMetres = unit === "m" && place !== null && middle(reading.value) > 10;
+        const from = reading.unit ?? (isNoMetres ? "cm" : unit);
+        const value =
+          isNoMetres && from === "m"
+            ? null
+            : from === unit
+              ? reading.value
+              : convertPrinted(reading.value, from!, unit!);
         if (value === null || (lowOf(value) ?? 0) < 0) {
           if (value === null) found.error(cell.line, doubts.unreadable(cell.text), more);
           else found.warn(cell.line, doubts.negative(cell.text), more);

@@ -4,7 +4,7 @@ import { plainWords } from "../vocabulary/words";
 import { cellOf, type Cell, type Row } from "./cell";
 import { readFigure } from "./figures";
 import { roleOf } from "./header";
-import { isSizeWord, isSystemWord } from "./sizes";
+import { areHeights, isSizeLabel, isSizeWord, isSystemWord } from "./sizes";
 import { readWidths } from "./widths";
 
 export const trimmed = (cells: readonly Cell[]): readonly Cell[] => {
@@ -43,6 +43,21 @@ export function isNamesRow(cells: readonly Cell[], isCut = false): boolean {
   const isBare = others.some((cell) => /^[\d.,\s½¼¾/-]+$/.test(cell.text));
   const filled = others.filter((cell) => cell.text !== "").length;
   return names > 0 && !isBare && (names + systems) * 2 >= filled + (isCut ? 1 : 0);
+}
+
+/**
+ * "Size | 140 | 115" under a heading of cloth: widths without a unit, when the rows below are sizes that are no widths. By
+ * heights ("Size 116 122 128") they are a child's sizes.
+ */
+export function isBareWidths(cells: readonly Cell[], below: readonly Row[]): boolean {
+  const [corner, ...others] = trimmed(cells);
+  const isWidth = (text: string): boolean => /^\d{2,3}(?:[/-]\d{2,3})?$/.test(text) && readWidths(text) !== null;
+  if (!corner || others.length === 0 || !isSizeWord(corner.text) || !others.every((cell) => isWidth(cell.text)))
+    return false;
+  if (areHeights(others.map((cell) => cell.text))) return false;
+  const sizes = below.slice(0, 6).map((row) => row.cells[0]?.text.split(" ")[0] ?? "");
+  const run = sizes.slice(0, sizes.includes("") ? sizes.indexOf("") : sizes.length).filter(isSizeLabel);
+  return run.length > 1 && run.length * 2 > sizes.length && (!run.every(isWidth) || areHeights(run));
 }
 
 /** A heading line cut into known places: "Size Bust Back waist length Hip". */

@@ -54,7 +54,7 @@ export function sizeRun(
   return { body, next };
 }
 
-function afterBlanks(rows: readonly Row[], at: number): number {
+export function afterBlanks(rows: readonly Row[], at: number): number {
   while (at < rows.length && isBlankRow(rows[at]!)) at++;
   return at;
 }
@@ -62,7 +62,9 @@ function afterBlanks(rows: readonly Row[], at: number): number {
 /** A row whose size, or whose figures, can't be read. */
 function isSpoilt(row: Row): boolean {
   const [first, ...others] = row.cells;
-  if (!first || row.layout !== "grid" || others.every((cell) => cell.text === "")) return false;
+  if (!first || row.layout !== "grid" || others.length === 0) return false;
+  // A size without any figure stands there all the same.
+  if (others.every((cell) => cell.text === "")) return isSizeLabel(sizeOf(first.text).label);
   return first.text === "" || isFormulaLike(first.text) || isSizeLabel(sizeOf(first.text).label);
 }
 

@@ -3,8 +3,9 @@ import { readPlace } from "../places";
 import { cellOf, isFormulaLike, type Cell, type Row } from "./cell";
 import { isSizeWord } from "./sizes";
 import { kindOf, readHeading, unitAlone } from "./headings";
-import { cutNames, isFigure, isNamesRow, isWidthName, padded, trimmed, trimmedTo } from "./turned-names";
-import { isSizeRow, sizeAndFigures, sizeRun } from "./turned-sizes";
+import { looseCount } from "./loose";
+import { cutNames, isBareWidths, isFigure, isNamesRow, isWidthName, padded, trimmed, trimmedTo } from "./turned-names";
+import { afterBlanks, isSizeRow, sizeAndFigures, sizeRun, type SizeRun } from "./turned-sizes";
 import { readWidths } from "./widths";
 import type { Doubts } from "./record";
 import { sizeSentences } from "./size-sentences";
@@ -17,10 +18,42 @@ export interface Turned {
 }
 
 /** The turned chart that begins at a row, or null. Rows of sizes with too few or too many cells are named and left out. */
-export function turnedChart(rows: readonly Row[], at: number, found: Doubts): Turned | null {
-  const spread = spreadRows(rows, at);
-  if (!spread) return null;
-  const { head, body, next } = spread;
+export function turnedChart(rows: readonly Row[], at: number, found: Doubts, isFabric = false): Turned | null {
+  const spread = spreadRows(rows, at, isFabric);
+  if (!spread || spread.body.length === 0) return null;
+  const { head, body } = spread;
+  const turned = columnsOf(head, body, found);
+  let { next } = spread;
+  for (let more = partAgain(rows, next, spread); more; more = partAgain(rows, next, spread)) {
+    const [sizes, ...others] = columnsOf(head, more.body, found);
+    if (sizes) turned.push(...more.headings, withCorner(sizes), ...others);
+    next = more.next;
+  }
+  return { rows: turned, next };
+}
+
+/** "Finished garment measurements" between two runs of the same sizes: the places above are those of both. */
+function partAgain(
+  rows: readonly Row[],
+  from: number,
+  { body: above, run }: Spread,
+): (SizeRun & { readonly headings: readonly Row[] }) | null {
+  const heading = rows[afterBlanks(rows, from)];
+  if (!run || !heading || heading.text.length > 60 || looseCount(heading).count > 0) return null;
+  const filled = heading.cells.filter((cell) => cell.text !== "" && !cell.repeated);
+  if (filled.length !== 1 || isNamesRow(cutNames(heading))) return null;
+  const start = afterBlanks(rows, afterBlanks(rows, from) + 1);
+  const again = run(start);
+  const size = again.body[0]?.[0]?.text;
+  return above.some((cells) => cells[0]!.text === size)
+    ? { ...again, headings: [{ ...heading, cells: filled }] }
+    : null;
+}
+
+const withCorner = (row: Row): Row => ({ ...row, cells: [{ ...row.cells[0]!, text: "Size" }, ...row.cells.slice(1)] });
+
+/** The columns of the rows of sizes that are whole; the others are named. */
+function columnsOf(head: Spread["head"], body: Spread["body"], found: Doubts): Row[] {
   const width = head.at(-1)!.length;
   const good: (readonly Cell[])[] = [];
   for (const row of body) {
@@ -30,8 +63,7 @@ export function turnedChart(rows: readonly Row[], at: number, found: Doubts): Tu
     else if (row.length !== width) found.error(line, doubts.shortSize(size, row.length - 1, width - 1), { size });
     else good.push(row);
   }
-  if (body.length === 0) return null;
-  return { rows: good.length === 0 ? [] : columnsAsRows(head, good), next };
+  return good.length === 0 ? [] : columnsAsRows(head, good);
 }
 
 function columnsAsRows(head: readonly (readonly Cell[])[], body: readonly (readonly Cell[])[]): Row[] {
@@ -69,19 +101,22 @@ interface Spread {
   readonly head: readonly (readonly Cell[])[];
   readonly body: readonly (readonly Cell[])[];
   readonly next: number;
+  /** The rows of sizes from another row on, read in the same way. */
+  readonly run?: (start: number) => SizeRun;
 }
 
 /** Head rows (at most four) and the rows of sizes below them, as cells of one width. */
-function spreadRows(rows: readonly Row[], at: number): Spread | null {
+function spreadRows(rows: readonly Row[], at: number, isFabric: boolean): Spread | null {
   const first = rows[at]!;
   const sentences = sizeSentences(rows, at);
   if (sentences) return { head: [sentences.head], body: sentences.body, next: sentences.next };
-  if (first.layout === "spaced") return spacedSpread(rows, at);
+  if (first.layout === "spaced") return spacedSpread(rows, at, isFabric);
   let names = at;
   while (names < at + 3 && rows[names]?.layout === "grid" && isTopRow(rows[names]!) && !isNamesRow(rows[names]!.cells))
     names++;
   const row = rows[names];
-  if (!row || row.layout !== "grid" || !isNamesRow(row.cells)) return null;
+  if (!row || row.layout !== "grid") return null;
+  if (!isNamesRow(row.cells) && !(isFabric && isBareWidths(row.cells, rows.slice(names + 1)))) return null;
   let start = names + 1;
   while (start < names + 3 && rows[start] && isSubRow(rows[start]!)) start++;
   const width = Math.max(...rows.slice(names, start).map((head) => trimmed(head.cells).length));
@@ -89,7 +124,8 @@ function spreadRows(rows: readonly Row[], at: number): Spread | null {
   // The row of places must be last but for units; a row of units joins it.
   const order = [...head.slice(0, names - at), ...head.slice(names - at + 1), head[names - at]!];
   const read = (other: Row): readonly Cell[] | null => (isSizeRow(other) ? trimmedTo(other.cells, width) : null);
-  return { head: order, ...sizeRun(rows, start, width, read) };
+  const run = (from: number): SizeRun => sizeRun(rows, from, width, read);
+  return { head: order, ...run(start), run };
 }
 
 /** A row above the places: headings that span columns. */
@@ -113,13 +149,16 @@ function isSubRow(row: Row): boolean {
 }
 
 /** The same for text whose cells spaces part: its headings are cut into as many names as the rows have figures. */
-function spacedSpread(rows: readonly Row[], at: number): Spread | null {
+function spacedSpread(rows: readonly Row[], at: number, isFabric: boolean): Spread | null {
   const row = rows[at]!;
   if (row.text.length > 200) return null;
   for (const names of [row.cells, cutNames(row)]) {
-    if (!isNamesRow(names, names !== row.cells)) continue;
-    const run = sizeRun(rows, at + 1, names.length, (other) => sizeAndFigures(other, names.length - 1));
-    if (run.body.some((cells) => cells.length === names.length)) return { head: [names], ...run };
+    const isNames = isNamesRow(names, names !== row.cells);
+    if (!isNames && !(isFabric && isBareWidths(names, rows.slice(at + 1, at + 8)))) continue;
+    const run = (from: number): SizeRun =>
+      sizeRun(rows, from, names.length, (other) => sizeAndFigures(other, names.length - 1));
+    const first = run(at + 1);
+    if (first.body.some((cells) => cells.length === names.length)) return { head: [names], ...first, run };
   }
   return null;
 }

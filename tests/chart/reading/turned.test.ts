@@ -317,3 +317,81 @@ describe("turnedChart", () => {
     expect(issues).toEqual([]);
   });
 });
+
+describe("turnedChart with a heading in its middle", () => {
+  const both = [
+    ["body cm | 36 38", "bust: Bust | 84 88", "waist: Waist | 66 70"],
+    ["finished cm | 36 38", "bust: Bust | 94 98", "waist: Waist | 76 80"],
+  ];
+  const rows = [CM, "Size|Bust|Waist", "36|84|66", "38|88|70", "Finished garment measurements (cm)"];
+  it("gives both kinds the places above them", () => {
+    expect(paste(sheet(...rows, "36|94|76", "38|98|80"))).toEqual({ tables: both, issues: [] });
+    expect(paste(sheet(...rows, "", "36|94|76", "38|98|80"))).toEqual({ tables: both, issues: [] });
+    const spaced = [...rows, "36|94|76", "38|98|80"].map((row) => row.replaceAll("|", " "));
+    expect(paste(page(...spaced))).toEqual({ tables: both, issues: [] });
+  });
+  it("names a size of the second kind with too few figures", () => {
+    expect(paste(sheet(...rows, "36|94|76", "38|98|80|1", "40|102|84")).issues).toEqual([
+      `7 error (38) ${doubts.shortSize("38", 3, 2)}`,
+    ]);
+  });
+  it("gives two parts of cloth the widths above them", () => {
+    const lines = [
+      "Fabric required (yd)",
+      `Size|45"|60"`,
+      "8|2|1 1/2",
+      "10|2 1/4|1 5/8",
+      "Lining",
+      "8|1|3/4",
+      "10|1 1/8|7/8",
+    ];
+    expect(paste(sheet(...lines))).toEqual({
+      tables: [
+        [
+          "fabric yd | 8 10",
+          "no view, main, 45 in, nap? | 2 2.25",
+          "no view, main, 60 in, nap? | 1.5 1.625",
+          "no view, lining, 45 in, nap? | 1 1.125",
+          "no view, lining, 60 in, nap? | 0.75 0.875",
+        ],
+      ],
+      issues: [],
+    });
+  });
+});
+
+describe("turnedChart with a size that has no figures", () => {
+  it("keeps its column and what stands below it", () => {
+    expect(paste(sheet(CM, "Size|Bust|Waist", "36|84|66", "38||", "40|92|74"))).toEqual({
+      tables: [["body cm | 36 38 40", "bust: Bust | 84 - 92", "waist: Waist | 66 - 74"]],
+      issues: [],
+    });
+  });
+});
+
+describe("turnedChart with bare widths across", () => {
+  it.each(["|", " "])("reads the widths of cloth as widths, and not as sizes (%j)", (gap) => {
+    const lines = (rows: readonly string[]): string => sheet(...rows.map((row) => row.replaceAll("|", gap)));
+    expect(paste(lines(["Fabric (m)", "Size|140|115", "36|1.8|2.2", "38|1.9|2.3", "40|2.0|2.4"]))).toEqual({
+      tables: [
+        ["fabric m | 36 38 40", "no view, main, 140 cm, nap? | 1.8 1.9 2", "no view, main, 115 cm, nap? | 2.2 2.3 2.4"],
+      ],
+      issues: [],
+    });
+    expect(paste(lines(["Fabric (yd)", "Size|45|60", "8|2|1 1/2", "10|2 1/4|1 5/8"])).tables).toEqual([
+      ["fabric yd | 8 10", "no view, main, 45 in, nap? | 2 2.25", "no view, main, 60 in, nap? | 1.5 1.625"],
+    ]);
+  });
+  it("keeps a child's sizes by height, and sizes over widths in front", () => {
+    expect(paste(sheet("Fabric (m)", "Size|116|122|128", "115|1.1|1.2|1.3", "140|0.9|1|1.1")).tables).toEqual([
+      [
+        "fabric m | 116 122 128",
+        "no view, main, 115 cm, nap? | 1.1 1.2 1.3",
+        "no view, main, 140 cm, nap? | 0.9 1 1.1",
+      ],
+    ]);
+    expect(paste(sheet("Fabric (m)", "Size|36|38", "140|1.8|1.9", "115|2.2|2.3")).tables).toEqual([
+      ["fabric m | 36 38", "no view, main, 140 cm, nap? | 1.8 1.9", "no view, main, 115 cm, nap? | 2.2 2.3"],
+    ]);
+  });
+});
