@@ -18,7 +18,7 @@ export interface Step extends Span {
 /** A row made ready for looking up: its figures in rising order. */
 export interface Scale {
   readonly steps: readonly Step[];
-  /** The last two figures that differ, above and below: what one size makes at each end. Nought for a single figure. */
+  /** What one size makes at each end, by the last two figures that differ. Nought for a single figure. */
   readonly endStep: { readonly above: number; readonly below: number };
   /** Faults beyond the last and before the first figure. */
   readonly unreadable: { readonly above: Problem | null; readonly below: Problem | null };
@@ -64,14 +64,16 @@ function makeScale(chart: Chart, row: ChartRow): Result<Scale> {
     return refuse("missingFigure", { place, size: chart.sizes[0] ?? "" });
   }
   let above: Problem | null = fault;
-  if (last.low < first.low) {
+  // Of a row that stands still the size numbers say which is the larger.
+  if (last.low < first.low || (last.low === first.low && numbersFall(chart.sizes, first, last))) {
     const holes = found.map((step) => step.hole);
     found.reverse();
     found.forEach((step, index) => (step.hole = index === 0 ? null : holes[found.length - index]!));
     [above, below] = [below, above];
   }
   const out = found.findIndex((step, index) => index > 0 && falls(found[index - 1]!, step));
-  if (out > 0 || !sameDirection(chart.sizes, found)) return falling(chart, row, found, Math.max(out, 1));
+  const slip = found.at(-1)!.low > found[0]!.low && numbersFall(chart.sizes, found[0]!, found.at(-1)!);
+  if (out > 0 || slip) return falling(chart, row, found, Math.max(out, 1));
   // Two sizes may share a range: what counts is the range beside it.
   const beside = (index: number, way: 1 | -1) => {
     let at = index + way;
@@ -86,18 +88,19 @@ function makeScale(chart: Chart, row: ChartRow): Result<Scale> {
     const goesOn = step.high > step.low && !(next && next.hole === null) && touch(beside(index, -1), step);
     return { ...step, halfOpen: goesOn || touch(step, next) };
   });
-  return answer({ steps, endStep: endSteps(steps), unreadable: { above, below } });
+  return answer({
+    steps,
+    endStep: { below: endStep(steps, "low"), above: endStep([...steps].reverse(), "high") },
+    unreadable: { above, below },
+  });
 }
 
 const falls = (before: Span, after: Span): boolean =>
   after.low < before.low - TOLERANCE || after.high < before.high - TOLERANCE;
 
 /** Numbered sizes rise with their figures: 8, 10 with 36, 34 is a slip, not a chart from large to small. */
-function sameDirection(sizes: readonly string[], found: readonly { index: number; low: number }[]): boolean {
-  const [first, last] = [found[0]!, found.at(-1)!];
-  const [small, large] = [Number(sizes[first.index]), Number(sizes[last.index])];
-  return !(last.low > first.low && small > large);
-}
+const numbersFall = (sizes: readonly string[], first: { index: number }, last: { index: number }): boolean =>
+  Number(sizes[first.index]) > Number(sizes[last.index]);
 
 function falling(chart: Chart, row: ChartRow, found: readonly (Span & { index: number })[], out: number) {
   const [before, after] = [found[out - 1]!, found[out]!];
@@ -111,14 +114,11 @@ function falling(chart: Chart, row: ChartRow, found: readonly (Span & { index: n
   });
 }
 
-function endSteps(steps: readonly Step[]): Scale["endStep"] {
-  const differ = (values: readonly number[]): number => {
-    const [end] = values;
-    const other = values.find((value) => Math.abs(value - end!) > TOLERANCE);
-    return other === undefined ? 0 : Math.abs(other - end!);
-  };
-  return {
-    below: differ(steps.map(({ low }) => low)),
-    above: differ(steps.map(({ high }) => high).reverse()),
-  };
+function endStep(steps: readonly Step[], side: "low" | "high"): number {
+  const end = steps[0]!;
+  const at = steps.findIndex((step) => Math.abs(step[side] - end[side]) > TOLERANCE);
+  if (at < 0) return 0;
+  // Sizes without a figure between the two have their share of it.
+  const missing = Math.abs(steps[at]!.index - end.index) - at;
+  return Math.abs(steps[at]![side] - end[side]) / (missing + 1);
 }

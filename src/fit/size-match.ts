@@ -148,8 +148,7 @@ function step(scale: Scale, measure: number, upper: number, rule: MatchRule): St
     const away = after.low - measure;
     if (rule === "atmost" || unreadable.below) return undefined;
     if (rule === "atleast") return away <= endStep.below + TOLERANCE ? firstHolding(steps, after.low) : undefined;
-    const touching = steps.length > 1 && after.halfOpen;
-    return !touching && away <= endStep.below / 2 + TOLERANCE ? lastBeginning(steps, after.low) : undefined;
+    return !after.halfOpen && away <= endStep.below / 2 + TOLERANCE ? lastBeginning(steps, after.low) : undefined;
   }
   if (!before || rule === "atleast" || unreadable.above) return undefined;
   const away = measure - before.high;

@@ -75,6 +75,16 @@ describe("fabricWidth", () => {
     expect(amount(1.8288, 150, 115)).toBe(2.6);
     expect(amount(2, 150, 115)).toBe(2.7);
     expect(amount(1.8288, inches(60), cm(115), { unit: "m", step: 0.05 })).toBe(2.55);
+    // Yards only where both widths are in inches. By area: 2 × 115 / 60 in (152.4 cm) = 1.509, 2 × 45 in (114.3) / 150 = 1.524.
+    expect(widthChange(2, 115, 60)).toMatchObject({ value: { length: 1.6, unit: "m" } });
+    expect(widthChange(2, 45, 150)).toMatchObject({ value: { length: 1.6, unit: "m" } });
+    // 1.15 and 1.5 m are 115 and 150 cm, of the same columns: nothing changes from 45 to 1.15 m.
+    expect(widthChange(2, inches(45), { value: 1.15, unit: "m" })).toMatchObject({
+      value: { length: 2, rule: "same" },
+    });
+    expect(widthChange(1.8288, { value: 1.5, unit: "m" }, { value: 1.15, unit: "m" })).toMatchObject({
+      value: { length: 2.6, rule: "chart" },
+    });
   });
 
   it("names the rule it used", () => {
@@ -85,6 +95,8 @@ describe("fabricWidth", () => {
     expect(rule(2, 60, 45)).toBe("chart");
     expect(rule(1.9, 60, 45)).toBe("area");
     expect(rule(0.5, 60, 45)).toBe("area");
+    // The chart has no column for 72 in or 48 in.
+    expect([rule(2, 60, 72), rule(2, 48, 60)]).toEqual(["area", "area"]);
   });
 
   it("refuses what can't be a width or a length", () => {

@@ -34,6 +34,26 @@ describe("paperPieces", () => {
     const rows = [["Piece", "Length", "Width", "Count"], ["Cuff", "", 10, 2], ["Band", "long", 10, 2], ["Tab", 0, 3, 1]]; // prettier-ignore
     expect(paperPieces(rows, "in")).toEqual({ ok: true, value: { pieces: [], column: -1 } });
   });
+  it("leaves out rows in a unit or with a fold that can't be read, in millimetres or feet, or without a size above zero", () => {
+    const rows = [
+      HEADINGS,
+      ["Ells", 20, 10, "ells", 1, "", "", ""],
+      ["Fold", 20, 10, "cm", 1, "perhaps", "", ""],
+      ["Mm", 200, 100, "mm", 1, "", "", ""],
+      ["Ft", 2, 1, "ft", 1, "", "", ""],
+      ["Below", -20, 10, "cm", 1, "", "", ""],
+      ["Nought", 20, "0 cm", "cm", 1, "", "", ""],
+      ["Narrow", 20, "", "cm", 1, "", "", ""],
+      ["", 20, 10, "cm", 1, "", "", { error: "#REF!" }],
+    ];
+    const read = paperPieces(rows, "cm");
+    expect(read.ok && read.value.pieces).toEqual([
+      {
+        ...{ at: 8, name: "a piece without a name", width: 10, length: 20, unit: "cm", onFold: false },
+        ...{ outline: undefined, outlined: true },
+      },
+    ]);
+  });
   it("refuses a list without its headings", () => {
     const read = paperPieces([["Cuff", 20, 10, 2]], "in");
     expect(read.ok ? "" : sentence(read.problem)).toContain('no column "Piece"');

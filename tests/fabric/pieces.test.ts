@@ -158,6 +158,10 @@ describe("readPieces, what it says", () => {
     );
     expect(said(["Cuff", 20, 10, null, " "])).toBe(`"Cuff" has no count: write 1, or 2 for a pair.`);
     expect(said(["Cuff", 20, 10, null, 46182])).toBe("Excel has made a date of this (46182): type 0 7/8, or 6 to 12.");
+    // A row with a name, or one of the two sizes, is no blank row.
+    expect(said(["Cuff"])).toBe(wants("width", "blank"));
+    expect(said([null, 20])).toBe(`The width of "a piece without a name" is blank: it must be above zero, such as 24 1/2 or 62 cm.`); // prettier-ignore
+    expect(said([null, null, 10])).toBe(`The length of "a piece without a name" is blank: it must be above zero, such as 24 1/2 or 62 cm.`); // prettier-ignore
     expect(said(["", 20, 10, null, "two"])).toBe(
       `"a piece without a name" is to be cut two times: write a whole number from 1, such as 2 for a pair.`,
     );
@@ -193,6 +197,21 @@ describe("readPieces, what it says", () => {
     });
   });
 
+  it("hands on a spreadsheet error in any of its columns", () => {
+    const whole = ["Cuff", 20, 10, "cm", 2, "no", "no", "Linen", 1, 2, "0 0; 10 0; 10 20; 0 20"];
+    HEADINGS.forEach((_, column) => {
+      const row = whole.map((cell, at): Cell => (at === column ? { error: "#REF!" } : cell));
+      expect(readPieces([HEADINGS, row], "cm")).toMatchObject({ problem: { code: "errorCell", details: { error: "#REF!" } } }); // prettier-ignore
+    });
+  });
+
+  it("knows a heading whatever the spaces in it, and a count of 20,000 from a date", () => {
+    const headings = ["Piece", "Length", "Width", "Count", "On  fold", "Seam \n allowance"];
+    expect(read([["Back", 20, 10, 20000, "yes", 1]], "cm", headings)[0]!.pieces).toEqual([
+      { name: "Back", width: 11, length: 22, count: 20000, onFold: true, mayTurn: false },
+    ]);
+  });
+
   it("reads a count in text, an allowance in its own unit, and millimetres by the row's unit", () => {
     // 5/8 in = 1.5875 cm; 200 mm = 20 cm.
     expect(first([["Cuff", "200", 100, "mm", "2", null, null, null, "5/8 in", "30"]])).toEqual([
@@ -225,6 +244,17 @@ describe("onTheBias", () => {
     expect(onTheBias({ name: "Patch", width: 10, length: 10, count: 1 })).not.toHaveProperty("allowance");
   });
 
+  // Geometry: the deepest allowance, a hem of 3 over seams of 1, goes beyond the corners by 3 √2 on every side, whichever
+  // way the edge lies; the box is 10 √2 + 2 × 3 √2 = 16 √2.
+  it("leaves room for the deepest allowance all around", () => {
+    const [patch] = first([["Patch", 10, 10, null, 1, null, "bias", null, 1, 3, "0 0; 10 0; 10 10; 0 10"]]);
+    expect(patch!.width).toBeCloseTo(16 * Math.SQRT2, 9);
+    expect(patch!.length).toBeCloseTo(16 * Math.SQRT2, 9);
+    expect(patch!.allowance!.top).toBeCloseTo(3 * Math.SQRT2, 9);
+    expect(Math.min(...patch!.outline!.map(({ x }) => x))).toBeCloseTo(3 * Math.SQRT2, 9);
+    expect(Math.min(...patch!.outline!.map(({ y }) => y))).toBeCloseTo(3 * Math.SQRT2, 9);
+  });
+
   // Geometry: a strip of 4 × 60 at 45° takes a square of 64 / √2 = 45.2548.
   it("lays a strip askew in the square around it", () => {
     const strip = onTheBias({ name: "Binding", width: 4, length: 60, count: 1 });
@@ -252,6 +282,12 @@ describe("readOutline", () => {
     expect(points("0 0; 30 1/2 0; 24,5 60\n0 62;")).toEqual([[0, 0], [30.5, 0], [24.5, 60], [0, 62]]); // prettier-ignore
     expect(points("0 0; 30 0; 24 60; 0 0")).toEqual([[0, 0], [30, 0], [24, 60]]); // prettier-ignore
     expect(points("0 1/2; 30 0 1/2; 5 5")).toEqual([[0, 0.5], [30, 0.5], [5, 5]]); // prettier-ignore
+  });
+  it("reads fractions of two figures and more than one space, and passes over an empty point", () => {
+    expect(points("0  0;  10 11/16   0 ; 24 15/16 12 3/16; ; ")).toEqual([[0, 0], [10.6875, 0], [24.9375, 12.1875]]); // prettier-ignore
+    // 3/ and 1/2x are no fractions.
+    for (const odd of ["5 3/ 2", "5 1/2x 2", "5 x1/2 2"])
+      expect(points(`0 0; ${odd}; 1 1`)).toContain(`can't be read at "${odd}"`);
   });
   it("is nothing for a blank cell", () => {
     for (const blank of [null, "", " ", 0]) expect(points(blank)).toBeUndefined();

@@ -90,6 +90,42 @@ describe("sizeMatch", () => {
     expect(size(faults, 36)).toBe("14");
     expect(size(chart(["8"], { bust: [null] }), 33)).toBe("missingFigure");
   });
+  // From 32 in size 8 to 36 in size 12 a size makes 2 in: closest goes half of it beyond, atleast and atmost all of it.
+  test("reckons the step at the end of a chart by size, also over one without a figure", () => {
+    const above = chart(["8", "10", "12"], { bust: [32, null, 36] });
+    expect([size(above, 37), size(above, 37.1)]).toEqual(["12", "aboveChart"]);
+    expect([size(above, 38, "atmost"), size(above, 38.1, "atmost")]).toEqual(["12", "aboveChart"]);
+    expect([size(above, 31), size(above, 30.9)]).toEqual(["8", "belowChart"]);
+    expect([size(above, 30, "atleast"), size(above, 29.9, "atleast")]).toEqual(["8", "belowChart"]);
+    const turned = chart(["12", "10", "8"], { bust: [36, null, 32] });
+    expect([size(turned, 37), size(turned, 37.1), size(turned, 31), size(turned, 30.9)]).toEqual(["12", "aboveChart", "8", "belowChart"]); // prettier-ignore
+    // Sizes with the same figure are no step: 36 and 34 are the last two that differ.
+    const equal = chart(["8", "10", "12"], { bust: [34, 36, 36] });
+    expect([size(equal, 37), size(equal, 37.1)]).toEqual(["12", "aboveChart"]);
+  });
+  test("gives a tie to the larger size also where a row stands still, from large to small", () => {
+    const level = (sizes: string[]) => chart(sizes, { bust: [15, 15] });
+    expect([size(level(["12", "14"]), 15), size(level(["14", "12"]), 15)]).toEqual(["14", "14"]);
+    expect([size(level(["12", "14"]), 15, "atleast"), size(level(["14", "12"]), 15, "atleast")]).toEqual(["12", "12"]);
+  });
+  test("refuses ranges of which one end falls", () => {
+    const row = (low: number, high: number) =>
+      chart(["S", "M"], {
+        bust: [
+          { low: 34, high: 38 },
+          { low, high },
+        ],
+      });
+    expect(size(row(36, 37), 35)).toBe("fallingRow");
+    expect(size(row(33, 40), 35)).toBe("fallingRow");
+    expect(size(row(34, 38), 35)).toBe("M");
+    expect(size(row(34, 40), 35)).toBe("M");
+  });
+  test("answers beyond an end that can be read, whatever lies between other sizes", () => {
+    const fault = { fault: { code: "unreadableFigure", details: { text: "3g" } } } as const;
+    const row = chart(["8", "10", "12", "14"], { bust: [32, 33, fault, 36] } as Record<string, Figure[]>);
+    expect([size(row, 31.5), size(row, 34), size(row, 36.5)]).toEqual(["8", "unreadableFigure", "14"]);
+  });
   test("keeps to the bounds of touching ranges, and steps into gaps", () => {
     const touching = chart(
       ["S", "M"],
@@ -172,6 +208,19 @@ describe("sizeMatch, its refusals", () => {
     expect(refused(ranges("in"), 200)).toMatch(/above this chart/);
     expect(refused(metric, 120)).toBe("120 cm at the bust is 28 cm above this chart, which ends at size M (92 cm).");
     expect(refused(ranges("in"), 20)).toBe("20 in at the bust is 14 in below this chart, which begins at size S (34 to 36 in)."); // prettier-ignore
+    // 2 to 3 times: 40 in to 80 and 120; 86 cm to 43 and 28 2/3. The ends belong to it.
+    for (const found of [80, 120]) expect(refused(ranges("in"), found)).toMatch(/cm against inches/);
+    for (const found of [79.9, 120.1]) expect(refused(chart(["S"], { bust: [40] }), found)).toMatch(/above this chart/);
+    const ninety = chart(["S", "M"], { bust: [90, 92] }, "cm");
+    for (const found of [45, 30]) expect(refused(ninety, found)).toMatch(/cm against inches/);
+    for (const found of [45.1, 29.9]) expect(refused(ninety, found)).toMatch(/below this chart/);
+    // Less than twice off, but on the chart in the other unit, from a step below it to a step above: 29 1/2 in, a step
+    // below the misses' 30 1/2, are 74.93 cm; 96 cm, a step above 92, are 37.8 in, of a chart from 60 cm.
+    expect([refused(misses, 75), refused(misses, 84)]).toEqual([ask("75", "30 1/2 to 46 in"), ask("84", "30 1/2 to 46 in")]); // prettier-ignore
+    expect(refused(misses, 74.9)).toMatch(/above this chart/);
+    const wide = chart(["S", "M", "L"], { bust: [60, 88, 92] }, "cm");
+    expect(refused(wide, 37.7)).toBe(ask("37.7", "60 to 92 cm"));
+    expect(refused(wide, 37.9)).toMatch(/^37\.9 cm at the bust is 22\.1 cm below this chart/);
     // 44.5 in is 113 cm: neither 2 to 3 times off nor on this chart in the other unit.
     expect(refused(ranges("in"), 92, "in")).toMatch(/^92 in at the bust is 52 in above/);
   });
@@ -251,7 +300,8 @@ describe("readMatchRule", () => {
       { value: "atmost" },
       { value: "closest" },
     ]);
-    expect(readMatchRule("next")).toMatchObject({ problem: { code: "unknownRule" } });
+    const unknown = readMatchRule("next");
+    expect(unknown.ok || sentence(unknown.problem)).toMatch(/"next".*closest, atleast or atmost/);
   });
 });
 
@@ -274,6 +324,14 @@ describe("sizeMatchAmong", () => {
       problem: { code: "placeNotOnChart", details: { place: "waist", known: "bust, hip" } },
     });
     expect(ask([misses, women], 60)).toBe("aboveChart");
+  });
+  test("asks only the tables that have the place", () => {
+    const hips = chart(["12", "14"], { hip: [92, 97] }, "cm");
+    expect(ask([hips, misses], 92, "cm")).toBe("14");
+  });
+  // 45 in lies between the misses' 44 and 46, a tie; for the women's it is beyond 44, if only by half a step.
+  test("takes the table in which the measure lies, not one that it is near to", () => {
+    expect([ask([misses, women], 45), ask([women, misses], 45)]).toEqual(["24", "24"]);
   });
   test("names the table that answered", () => {
     const match = sizeMatchAmong([misses, women], "bust", { value: 32.5, unit: null }, "closest", "Dress");
@@ -300,6 +358,16 @@ describe("readPlaceCell", () => {
     expect(readPlaceCell("yoke  Depth", [own])).toEqual({ ok: true, value: "Yoke depth" });
     expect(readPlaceCell("thigh", [own])).toMatchObject({ problem: { code: "placeNotOnChart" } });
     expect(readPlaceCell("elbowish", [own])).toMatchObject({ problem: { code: "unknownPlace" } });
+    const labelled: Chart = { ...misses, rows: [{ place: "Yoke depth", label: "Depth of the yoke", values: [] }] };
+    expect(readPlaceCell("depth of the Yoke", [labelled])).toEqual({ ok: true, value: "Yoke depth" });
+    expect(readPlaceCell("Yoke depth", [labelled])).toEqual({ ok: true, value: "Yoke depth" });
+    // Rückenlänge is the back waist length of a body and the back length of a garment.
+    const back = (kind: "body" | "finished", place: string): Chart => ({ ...misses, kind, rows: [{ place, label: "Back", values: [] }] }); // prettier-ignore
+    expect(readPlaceCell("Rückenlänge", [back("body", "backWaistLength")])).toMatchObject({ value: "backWaistLength" });
+    expect(readPlaceCell("Rückenlänge", [back("finished", "backLength")])).toMatchObject({ value: "backLength" });
+    const [blank, thigh] = [readPlaceCell(0, [own]), readPlaceCell("thigh", [own])];
+    expect(blank.ok || sentence(blank.problem)).toBe("This is blank: a place, such as bust is needed here.");
+    expect(thigh.ok || sentence(thigh.problem)).toBe("This chart has no row for thigh. It has bust, hip, Yoke depth.");
     expect(readPlaceCell(0, [own])).toMatchObject({ problem: { code: "blank" } });
     expect(readPlaceCell("bust", [])).toMatchObject({ problem: { code: "placeNotOnChart" } });
     // A column of measures may name more places than are remembered: each is still read as itself.
