@@ -5,6 +5,7 @@
  */
 export { carryOut, carryOutAll, type Carried, type CarryOptions } from "./excel/carry-out";
 export { takeBack, type Receipt, type Taken } from "./excel/take-back";
+export { readUnfinished, settleUnfinished, type Unfinished } from "./excel/unfinished";
 export {
   readDecimalPoint,
   readFacts,

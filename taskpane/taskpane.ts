@@ -6,6 +6,7 @@ import { element } from "./dom";
 import { loadedLater } from "./section";
 import { tabs } from "./tabs";
 import { followTheme } from "./theme";
+import { offerToRemove } from "./unfinished";
 
 const words = paneWords.frame;
 
@@ -45,7 +46,9 @@ function start(): void {
   ];
   const { list, panels } = tabs(words.sectionsLabel, sections, () => app.say(""));
   document.getElementById("starting")?.remove();
-  document.body.append(element("nav", {}, list), element("main", {}, ...panels), foot);
+  const notices = element("div", {});
+  document.body.append(element("nav", {}, list), element("main", {}, notices, ...panels), foot);
+  void offerToRemove(app, notices);
 }
 
 function cannotStart(sentence: string): void {
@@ -54,8 +57,11 @@ function cannotStart(sentence: string): void {
 }
 
 // office.js comes from Microsoft's address and may not have come at all.
-if (typeof Office === "undefined") cannotStart(words.noOffice);
-else
+if (typeof Office === "undefined") {
+  cannotStart(words.noOffice);
+  // The functions come after this script and would find nobody to announce themselves to.
+  Object.assign(globalThis, { CustomFunctions: { associate: () => undefined } });
+} else
   void Office.onReady(({ host }) => {
     if (host !== Office.HostType.Excel) cannotStart(words.noExcel);
     else if (!Office.context.requirements.isSetSupported("ExcelApi", "1.12")) cannotStart(words.tooOld);

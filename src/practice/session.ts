@@ -10,6 +10,8 @@ export interface SessionOptions {
   readonly editing?: () => boolean;
   /** Largest batch in bytes; Excel for the web takes 5 MB. */
   readonly limit?: number;
+  /** Characters that the workbook's settings may hold together, when it is to be fewer than Excel's 2 MB. */
+  readonly storage?: number;
   /** Called before each batch; when it throws, the batch is refused whole. */
   readonly before?: (batch: Batch) => void;
 }
@@ -24,6 +26,7 @@ const FIVE_MEGABYTES = 5 * 1024 * 1024;
 
 export function openSession(book: UniverBook, bridge: Bridge, options: SessionOptions = {}): Session {
   const { editing = () => false, limit = FIVE_MEGABYTES } = options;
+  if (options.storage !== undefined) book.storage = options.storage;
   let cut: { readonly after: number; readonly code: string } | undefined;
   const refuse = (batch: Batch) => {
     if (editing()) return new HostError("InvalidOperationInCellEditMode", EDITING);

@@ -94,6 +94,8 @@ export interface CellsPlan {
   readonly blocks: readonly CellBlock[];
   /** A formula that starts so is one that the pane keeps itself: it may be replaced without asking. */
   readonly kept?: string;
+  /** The formula that its first cell held when this was planned: another one meanwhile is not written over. */
+  readonly expected?: string;
 }
 
 /** Columns put at the right end of a table that is already there; `cell` stands in each of its rows. */
@@ -117,8 +119,11 @@ export interface WorkbookPlan {
   readonly columns?: readonly ColumnsPlan[];
   /** A name that is already there is pointed anew. */
   readonly names?: readonly PlannedName[];
-  /** Texts that the workbook keeps for the pane; null forgets one. */
-  readonly kept?: readonly { readonly key: string; readonly text: string | null }[];
+  /**
+   * Texts that the workbook keeps for the pane; null forgets one. What is forgotten goes last, and so does a text that is
+   * `lessThanBefore`: until the cells are written, all that was remembered is still needed.
+   */
+  readonly kept?: readonly { readonly key: string; readonly text: string | null; readonly lessThanBefore?: true }[];
   /** The sheet to show afterwards. */
   readonly show?: string;
 }

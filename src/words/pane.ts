@@ -21,6 +21,17 @@ export const paneWords = {
       "This pane works inside Excel. Open a workbook, choose Add-ins on the Home tab and open the sewing pane there.",
     noOffice: "Excel's part of this pane has not loaded. Check the internet connection, then open the pane again.",
     tooOld: "This Excel is too old for the pane. It needs Excel for Microsoft 365, Excel 2024 or Excel on the web.",
+    unfinished: {
+      found: (names: readonly string[]) =>
+        names.length === 1
+          ? `The sheet "${names[0]}" is not finished: the pane was closed while it was being written, and figures may be missing. Remove it and insert it again. What you have typed on it since would go with it: copy that first.`
+          : `The sheets ${names.map((name) => `"${name}"`).join(" and ")} are not finished: the pane was closed while they were being written, and figures may be missing. Remove them and insert them again. What you have typed on them since would go with them: copy that first.`,
+      leave: "Leave it as it is",
+      remove: (sheets: number) => (sheets === 1 ? "Remove the sheet" : `Remove the ${sheets} sheets`),
+      removed: (names: readonly string[]) => `Removed: ${names.join(", ")}.`,
+      left: (names: readonly string[]) =>
+        `Left as it is: ${names.join(", ")}. Look through the figures before you use them.`,
+    },
     failure: (message: string) => `Something went wrong here: ${message} Look at the sheet before you press again.`,
   },
   chart: {
@@ -33,9 +44,13 @@ export const paneWords = {
     openHint: "Text, CSV, web page or PDF. You can drop a file here too.",
     startAgain: "Start again",
     reading: "Reading …",
-    nothingPasted: "The clipboard holds no text. Copy the chart's cells or lines first, then paste.",
+    nothingPasted:
+      "The clipboard holds no text. Copy the chart's cells or lines first, then click into the box and press Ctrl+V (on a Mac, Cmd+V), or open the chart as a file.",
+    clipboardClosed:
+      "The clipboard can't be read here. If the chart stands in the box now, press Read it; if not, click into the box and press Ctrl+V (on a Mac, Cmd+V), or open the chart as a file.",
+    nothingInBox: "There is nothing in the box. Copy the chart's cells or lines and paste them there, or open a file.",
     nothingDropped: "What was dropped here holds no text. Drop a file, or the chart's own cells or lines.",
-    severalFiles: "Several files at once can't be read. Drop the one that has the chart.",
+    severalFiles: "Several files at once can't be read. Take the one that has the chart.",
     imagePasted:
       "That is a picture, and a picture holds no figures that can be read. Copy the text of the chart, or type it in.",
     noPicture: (name: string) =>

@@ -17,6 +17,12 @@ export interface WriteRefusals {
   readonly tooOld: { readonly what: string };
   /** Excel made something else of a cell than was written. */
   readonly writtenWrong: { readonly sheet: string; readonly address: string; readonly found: string };
+  /** The workbook did not take what it was to keep for later; `message` is Excel's own, or empty. */
+  readonly notRemembered: { readonly message: string };
+  /** Somebody else wrote there between our look and our write. */
+  readonly changedMeanwhile: { readonly sheet: string };
+  /** Somebody else has made a sheet or a table of a name between our look and our write. */
+  readonly takenMeanwhile: Record<string, never>;
   readonly changedSince: { readonly sheet: string };
   readonly nothingToTakeBack: Record<string, never>;
   readonly failed: { readonly message: string };
@@ -50,6 +56,15 @@ export const refusalSentences: Sentences<WriteRefusals> = {
   tooOld: ({ what }) => `This Excel is too old for it (${what}). ${untouched}`,
   writtenWrong: ({ sheet, address, found }) =>
     `Excel made "${found}" of what was to stand in ${address} of "${sheet}", so that the write was taken back. ${untouched}`,
+  notRemembered: ({ message }) =>
+    inARow(
+      `The workbook can't remember the formulas${message === "" ? "" : ` (${message})`}: it may have no more room for that.`,
+      `${untouched} Save a copy of the workbook and make values of the cells there (Copy, then Paste Special, Values); this one keeps its formulas.`,
+    ),
+  changedMeanwhile: ({ sheet }) =>
+    `"${sheet}" was changed in another window while this was being written; what was put in there stays. ${untouched} Press again.`,
+  takenMeanwhile: () =>
+    `A sheet or table of that name was made in another window while this was being written; it stays as it is. ${untouched} Press again, or choose another name.`,
   changedSince: ({ sheet }) => `"${sheet}" has been changed since it was written.`,
   nothingToTakeBack: () => "It is gone already: there is nothing left to take back.",
   failed: ({ message }) => `Excel refused: ${message} ${untouched}`,

@@ -48,8 +48,15 @@ export function decode(bytes: Uint8Array): string {
 }
 
 /** What a clipboard holds for us: a table of a web page, or plain text. */
-export function pastedText(data: Pick<DataTransfer, "getData" | "types" | "files">): Corrected<string> {
-  const html = data.getData("text/html");
+export function pastedText(data: Pick<DataTransfer, "getData" | "types" | "files"> | null): Corrected<string> {
+  let html: string;
+  try {
+    // A browser that was told not to give out the clipboard gives none, or one that refuses.
+    if (!data) return refuse(words.clipboardClosed);
+    html = data.getData("text/html");
+  } catch {
+    return refuse(words.clipboardClosed);
+  }
   if (/<table/i.test(html)) return { ok: true, value: html };
   const text = data.getData("text/plain");
   if (text.trim() !== "") return { ok: true, value: text };

@@ -54,11 +54,19 @@ export function chartSection(app: App): HTMLElement {
   };
 
   box.addEventListener("paste", (event) => {
-    if (!event.clipboardData) return;
-    const pasted = pastedText(event.clipboardData);
+    const { clipboardData } = event;
+    const pasted = pastedText(clipboardData);
+    // What we may not read the box may still get.
+    if (!clipboardData || (!pasted.ok && pasted.message === words.clipboardClosed))
+      return app.say(words.clipboardClosed, "warning");
     event.preventDefault();
-    if (!pasted.ok) return app.say(pasted.message, "warning");
-    const plain = event.clipboardData.getData("text/plain");
+    if (!pasted.ok) {
+      const [first, second] = clipboardData.files;
+      if (second) return app.say(words.severalFiles, "warning");
+      if (first && pasted.message === words.nothingPasted) return void app.run(() => open(first));
+      return app.say(pasted.message, "warning");
+    }
+    const plain = clipboardData.getData("text/plain");
     // A line put into a half-typed chart goes where it is put; what is too long for the box is read by itself.
     if (box.value.trim() !== "" && !/<table/i.test(pasted.value) && box.value.length + plain.length <= BOX)
       return box.setRangeText(plain, box.selectionStart, box.selectionEnd, "end");
@@ -88,7 +96,7 @@ export function chartSection(app: App): HTMLElement {
     else app.say(text.message === words.nothingPasted ? words.nothingDropped : text.message, "warning");
   });
   const readBox = async () =>
-    box.value.trim() === "" ? app.say(words.nothingPasted, "warning") : understand(box.value);
+    box.value.trim() === "" ? app.say(words.nothingInBox, "warning") : understand(box.value);
   intake.append(
     element("h2", {}, words.heading),
     element("p", {}, words.intro),

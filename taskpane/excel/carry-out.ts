@@ -1,7 +1,8 @@
 import type { PlannedName, WorkbookPlan, WriteRefusal } from "../../src/index";
 import { checkNames, readBefore, type Before } from "./before";
-import { addressOf, asText, fingerprint, type CellValue } from "./cells";
+import { addressOf, asText, fingerprint, PLACE_SIZE, REQUEST_SIZE, sizeOf, type CellValue } from "./cells";
 import { inTurn } from "./in-turn";
+import { remember, stillHolds } from "./meanwhile";
 import { refusalOf } from "./refusal";
 import {
   columnBodies,
@@ -17,7 +18,8 @@ import {
   type SheetMade,
   type TextKept,
 } from "./take-back";
-import { dressColumn, verify, writeBlock, writeCells, writeSheet } from "./write";
+import { endMark, forgetMark, markSheets, newMark } from "./unfinished";
+import { dressColumn, leaveTextFormat, verify, writeBlock, writeCells, writeSheet } from "./write";
 
 export type Carried =
   { readonly ok: true; readonly receipt: Receipt } | { readonly ok: false; readonly refusal: WriteRefusal };
@@ -37,6 +39,8 @@ interface Done {
   shown: string | null;
   /** A sheet that was asked for and not yet confirmed. */
   pending?: string | undefined;
+  /** Under which the workbook remembers that sheets are being written. */
+  mark?: string | undefined;
 }
 
 /**
@@ -52,7 +56,8 @@ export async function carryOut(plan: WorkbookPlan, options: CarryOptions = {}): 
         const before = await readBefore(context, plan, options.overFilled ?? false);
         await write(context, plan, before, done);
       });
-      return { ok: true, receipt: done };
+      const { sheets, cells, columns, names, kept, shown } = done;
+      return { ok: true, receipt: { sheets, cells, columns, names, kept, shown } };
     } catch (error) {
       // Excel says so when somebody else has made a sheet of that name meanwhile: that one is not ours to remove.
       if ((error as { code?: string }).code === "ItemAlreadyExists") done.pending = undefined;
@@ -79,8 +84,10 @@ export async function carryOutAll(plans: readonly WorkbookPlan[]): Promise<Carri
 }
 
 async function cleanedUp(done: Done, refusal: WriteRefusal): Promise<WriteRefusal> {
+  const { mark } = done;
   if (
     done.pending === undefined &&
+    mark === undefined &&
     done.sheets.length + done.cells.length + done.columns.length + done.names.length + done.kept.length === 0
   )
     return refusal;
@@ -88,6 +95,7 @@ async function cleanedUp(done: Done, refusal: WriteRefusal): Promise<WriteRefusa
     const { pending } = done;
     if (pending !== undefined) await onceTyped(() => removeUnconfirmed(pending));
     await onceTyped(() => undo(done));
+    if (mark !== undefined) await onceTyped(() => forgetMark(mark));
     return refusal;
   } catch (error) {
     const made = [...done.sheets.map(({ name }) => name), ...done.columns.map(({ table }) => table)];
@@ -123,16 +131,22 @@ async function write(context: Excel.RequestContext, plan: WorkbookPlan, before: 
   done.shown = before.shown;
   // What the workbook is to remember is there before the cells that it is remembered of are written over.
   const kept = plan.kept ?? [];
+  const isFirst = ({ text, lessThanBefore }: (typeof kept)[number]) => text !== null && !lessThanBefore;
   done.kept.push(...before.kept);
-  for (const { key, text } of kept) if (text !== null) keepText(context, key, text);
-  if (kept.length > 0) await context.sync();
-  for (const sheetPlan of plan.sheets ?? []) {
+  await remember(context, kept.filter(isFirst));
+  const planned = plan.sheets ?? [];
+  if (planned.length > 0) {
+    done.mark = newMark();
+    await markSheets(done.mark, planned, []);
+  }
+  for (const sheetPlan of planned) {
     done.pending = sheetPlan.sheet;
     const sheet = worksheets.add(sheetPlan.sheet).load("id,name");
     // Only what Excel has confirmed to be new may be deleted when a later step fails.
     await context.sync();
     done.sheets.push({ id: sheet.id, name: sheet.name, print: "" });
     done.pending = undefined;
+    await markSheets(done.mark!, planned, done.sheets);
     const checks = await writeSheet(sheet, sheetPlan);
     await verify(context, sheetPlan.sheet, checks);
   }
@@ -141,17 +155,30 @@ async function write(context: Excel.RequestContext, plan: WorkbookPlan, before: 
     const sheet = worksheets.getItem(cellsPlan.sheet);
     const made = plan.sheets?.some((sheetPlan) => sheetPlan.sheet === cellsPlan.sheet) ?? false;
     const checks = [];
+    let size = 0;
+    if (cellsPlan.expected !== undefined) await stillHolds(context, cellsPlan, cellsPlan.expected);
     for (const block of cellsPlan.blocks) {
-      if (!made) done.cells.push(before.cells[next++]!);
+      size += PLACE_SIZE + sizeOf(block.cells);
+      if (size > REQUEST_SIZE) {
+        await context.sync();
+        size = PLACE_SIZE + sizeOf(block.cells);
+      }
+      if (!made) {
+        const changed = before.cells[next++]!;
+        done.cells.push(changed);
+        leaveTextFormat(sheet, block, changed.formats);
+      }
       checks.push(await writeBlock(sheet, block, made));
     }
     await verify(context, cellsPlan.sheet, checks);
   }
   for (const added of before.columns) await addColumns(context, added, done);
   for (const [index, planned] of (plan.names ?? []).entries()) point(context, planned, before.names[index]!, done);
-  for (const { key, text } of kept) if (text === null) keepText(context, key, text);
+  for (const one of kept) if (!isFirst(one)) keepText(context, one.key, one.text);
+  if (done.mark !== undefined) endMark(context, done.mark);
   if (plan.show !== undefined) worksheets.getItem(plan.show).activate();
   await context.sync();
+  done.mark = undefined;
   await takePrints(context, done);
 }
 

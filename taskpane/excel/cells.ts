@@ -101,18 +101,23 @@ export function areaOf(
 /** Characters a request may hold; Excel on the web refuses 5 MB, and the client adds its own. */
 export const REQUEST_SIZE = 1_000_000;
 
+/** Characters that naming a range adds to a request. */
+export const PLACE_SIZE = 1000;
+
+export const sizeOf = (cells: unknown): number => JSON.stringify(cells).length;
+
 /** Rows cut into runs that are small enough for one request. A single row is never cut. */
-export function slices<T>(rows: readonly T[], limit = REQUEST_SIZE): T[][] {
+export function slices<T>(rows: readonly T[], limit = REQUEST_SIZE, size: (row: T) => number = sizeOf): T[][] {
   const parts: T[][] = [];
-  let size = Infinity;
+  let sum = Infinity;
   for (const row of rows) {
-    const length = JSON.stringify(row).length + 1;
-    if (size + length > limit) {
+    const length = size(row) + 1;
+    if (sum + length > limit) {
       parts.push([]);
-      size = 0;
+      sum = 0;
     }
     parts.at(-1)!.push(row);
-    size += length;
+    sum += length;
   }
   return parts;
 }

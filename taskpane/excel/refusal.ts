@@ -26,6 +26,8 @@ export function refusalOf(error: unknown): WriteRefusal {
     case "RequestPayloadSizeLimitExceeded":
     case "ResponsePayloadSizeLimitExceeded":
       return { code: "tooLarge", details: {} };
+    case "ItemAlreadyExists":
+      return { code: "takenMeanwhile", details: {} };
     case "ApiNotFound":
     case "ApiNotAvailable":
       return { code: "tooOld", details: { what: message ?? code } };

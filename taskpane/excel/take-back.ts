@@ -1,6 +1,16 @@
 import type { WriteRefusal } from "../../src/index";
-import { fingerprint, restored, type CellValue } from "./cells";
+import {
+  fingerprint,
+  isFormulaCell,
+  PLACE_SIZE,
+  REQUEST_SIZE,
+  restored,
+  sizeOf,
+  slices,
+  type CellValue,
+} from "./cells";
 import { inTurn } from "./in-turn";
+import { shareIndex, type IndexShare } from "./index-share";
 import { refusalOf, refused } from "./refusal";
 
 /** A sheet that a plan made. */
@@ -57,13 +67,16 @@ export type Taken = { readonly ok: true } | { readonly ok: false; readonly refus
  */
 export async function takeBack(receipt: Receipt, options: { readonly evenIfChanged?: boolean } = {}): Promise<Taken> {
   return inTurn(async () => {
+    let share: IndexShare;
     try {
       await Excel.run((context) => checkOpen(context, receipt));
-      if (!options.evenIfChanged) await Excel.run((context) => checkUnchanged(context, receipt));
+      share = await Excel.run((context) => shareIndex(context, receipt));
+      const { ours } = share;
+      if (!options.evenIfChanged) await Excel.run((context) => checkUnchanged(context, ours));
     } catch (error) {
       return { ok: false, refusal: refusalOf(error) };
     }
-    const { errors, taken } = await undoSteps(receipt);
+    const { errors, taken } = await undoSteps(share);
     if (errors.length === 0) return { ok: true };
     const refusal = refusalOf(errors[0]);
     // A cell being typed in, or a protected workbook, refuses a step before it has begun.
@@ -132,12 +145,13 @@ export const printOf = (bodies: readonly Excel.Range[]): string =>
 
 /** The steps of a write in reverse. Also cleans up after a write that failed half-way. @throws the first error, after all has been tried */
 export async function undo(receipt: Receipt): Promise<void> {
-  const { errors } = await undoSteps(receipt);
+  const { errors } = await undoSteps(await Excel.run((context) => shareIndex(context, receipt)));
   if (errors.length > 0) throw errors[0];
 }
 
 /** Each by itself: what one of them can't put back does not keep the others from it. `taken`: one with work to do did it. */
-async function undoSteps(receipt: Receipt): Promise<{ readonly errors: readonly unknown[]; readonly taken: boolean }> {
+async function undoSteps(share: IndexShare): Promise<{ readonly errors: readonly unknown[]; readonly taken: boolean }> {
+  const { ours: receipt, unlist } = share;
   const errors: unknown[] = [];
   let taken = false;
   const attempt = async (work: number, step: (context: Excel.RequestContext) => Promise<void>): Promise<boolean> => {
@@ -152,6 +166,7 @@ async function undoSteps(receipt: Receipt): Promise<{ readonly errors: readonly 
     }
   };
   const { names, cells, kept, columns, sheets, shown } = receipt;
+  if (unlist) await attempt(1, unlist);
   await attempt(names.length, (context) => undoNames(context, receipt));
   const areCellsBack = await attempt(cells.length, (context) => undoCells(context, receipt));
   // What the workbook remembers of cells that are not back is needed more than ever.
@@ -189,19 +204,50 @@ async function undoCells(context: Excel.RequestContext, receipt: Receipt): Promi
   await context.sync();
   const there = receipt.cells.flatMap((changed, index) => {
     const sheet = sheets[index]!;
-    return sheet.isNullObject ? [] : [{ changed, range: rangeOf(sheet, changed).load("formulas,values,numberFormat") }];
+    return sheet.isNullObject ? [] : partsOf(changed).map((part) => ({ part, sheet }));
   });
-  await context.sync();
-  for (const { changed, range } of there) {
-    const { formulas, values, formats } = changed;
-    // A write that never came so far has nothing to put back, and a protected sheet refuses even that.
-    if (same([range.formulas, range.values, range.numberFormat], [formulas, values, formats])) continue;
-    range.numberFormat = formats as string[][];
-    range.formulas = formulas.map((line, r) =>
-      line.map((formula, c) => restored(formula, values[r]![c]!, formats[r]![c]!)),
-    );
+  // The same requests as the write had, or what was written in many could not be taken back in one.
+  for (const group of slices(there, REQUEST_SIZE, ({ part }) => PLACE_SIZE + sizeOf(part))) {
+    const read = group.map(({ part, sheet }) => ({
+      part,
+      range: rangeOf(sheet, part).load("formulas,values,numberFormat"),
+    }));
+    await context.sync();
+    for (const { part, range } of read) {
+      const { formulas, values, formats } = part;
+      // A write that never came so far has nothing to put back, and a protected sheet refuses even that.
+      if (same([range.formulas, range.values, range.numberFormat], [formulas, values, formats])) continue;
+      // A formula may stand in a cell that was made one for text later: written there it would become its own text.
+      const isFormula = (r: number, c: number) => isFormulaCell(formulas[r]![c]!, values[r]![c]!);
+      const open = formats.map((line, r) =>
+        line.map((format, c) => (format === "@" && isFormula(r, c) ? "General" : format)),
+      );
+      range.numberFormat = open;
+      range.formulas = formulas.map((line, r) =>
+        line.map((formula, c) => restored(formula, values[r]![c]!, formats[r]![c]!)),
+      );
+      if (!same(open, formats)) range.numberFormat = formats;
+    }
+    await context.sync();
   }
-  await context.sync();
+}
+
+/** Its rows in runs that are small enough for one request. */
+function partsOf({ row, column, formulas, values, formats }: CellsChanged) {
+  let next = row;
+  return slices(
+    formulas.map((line, r) => ({ formulas: [...line], values: values[r]!, formats: [...formats[r]!] })),
+  ).map((lines) => {
+    const at = next;
+    next += lines.length;
+    return {
+      row: at,
+      column,
+      formulas: lines.map((line) => line.formulas),
+      values: lines.map((line) => line.values),
+      formats: lines.map((line) => line.formats),
+    };
+  });
 }
 const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 

@@ -103,6 +103,24 @@ function wrapText(sheet: Excel.Worksheet, { row, column, columns, rows }: TableP
   format.autofitRows();
 }
 
+/**
+ * In a cell of the text format a number or a formula would become its own text: where the plan says nothing of formats,
+ * such a cell gets the usual one. `formats`: those of the cells as they are.
+ */
+export function leaveTextFormat(
+  sheet: Excel.Worksheet,
+  block: CellBlock,
+  formats: readonly (readonly string[])[],
+): void {
+  block.cells.forEach((line, r) =>
+    line.forEach((cell, c) => {
+      if (cell === null || typeof cell === "string" || formats[r]?.[c] !== "@") return;
+      if (numberFormat(block.format ?? "general", cell) !== "General") return;
+      sheet.getCell(block.row + r, block.column + c).numberFormat = [["General"]];
+    }),
+  );
+}
+
 /** `ours`: the sheet is new, so that its looks are ours to set. */
 export async function writeBlock(sheet: Excel.Worksheet, block: CellBlock, ours: boolean): Promise<Check> {
   const check = await writeCells(sheet, block.row, block.column, block.cells, () => block.format ?? "general");

@@ -84,7 +84,7 @@ export async function comeBack(app: App): Promise<readonly string[]> {
   // A sheet that has been renamed may get its name back: its formulas stay remembered.
   const waiting = kept.value.filter(({ sheet }) => shown(sheet, 0, 0) === undefined);
   const text = waiting.length > 0 ? keptText(waiting) : null;
-  const carried = await carryOut({ cells, kept: [{ key: KEY, text }] }, { overFilled: true });
+  const carried = await carryOut({ cells, kept: [{ key: KEY, text, lessThanBefore: true }] }, { overFilled: true });
   if (!carried.ok) return refused(app, carried.refusal);
   app.wrote(carried.receipt, words.whatBroughtBack);
   const others = await changedBy(cells, shown);

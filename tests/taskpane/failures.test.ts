@@ -83,7 +83,7 @@ describe("a write that Excel ends half-way", () => {
           expect(await takeBack(carried.receipt)).toEqual({ ok: true });
         } else {
           expect(reached).toBe(true);
-          expect(carried.refusal.code).toBe("failed");
+          expect(["failed", "notRemembered"]).toContain(carried.refusal.code);
           ended++;
         }
         expect(await state()).toEqual(before);

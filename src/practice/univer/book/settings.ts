@@ -1,4 +1,4 @@
-import { HostCollection, HostObject } from "../../host/objects";
+import { fail, HostCollection, HostObject } from "../../host/objects";
 import { without } from "./metadata";
 import type { UniverBook } from "./workbook";
 
@@ -11,7 +11,7 @@ export class SettingCollection extends HostCollection<Setting> {
     return Object.keys(this.book.metadata("settings")).map((key) => new Setting(this.book, key));
   }
   Add(key: string, value: unknown) {
-    this.book.setMetadata("settings", { ...this.book.metadata("settings"), [key]: value });
+    store(this.book, key, value);
     return this.GetItem(key);
   }
 }
@@ -29,9 +29,16 @@ export class Setting extends HostObject {
     return this.book.metadata<Record<string, unknown>>("settings")[this.Key] ?? null;
   }
   set Value(value: unknown) {
-    this.book.setMetadata("settings", { ...this.book.metadata("settings"), [this.Key]: value });
+    store(this.book, this.Key, value);
   }
   Delete() {
     this.book.setMetadata("settings", without(this.book.metadata("settings"), this.Key));
   }
+}
+
+/** More than the workbook has room for is refused with the words Excel has for it: that the argument is invalid. */
+function store(book: UniverBook, key: string, value: unknown): void {
+  const all = { ...book.metadata("settings"), [key]: value };
+  if (JSON.stringify(all).length > book.storage) fail("InvalidArgument");
+  book.setMetadata("settings", all);
 }

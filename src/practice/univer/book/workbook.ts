@@ -31,6 +31,8 @@ export class UniverBook extends HostObject {
   readonly AutoSave = false;
   readonly IsDirty = false;
   readonly ReadOnly = false;
+  /** Characters that the settings may hold together. Source: "Office.Settings", Office Add-ins documentation: 2 MB. */
+  storage = 2 * 1024 * 1024;
   readonly api: FUniver;
   readonly formulaData: FormulaDataModel;
   readonly calculation: Calculation;
