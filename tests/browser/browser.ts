@@ -1,15 +1,16 @@
 /** A real browser with the practice workbook open in it. */
-import { existsSync, mkdirSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { type Browser, chromium, type Frame, type Page } from "playwright-core";
 import { ROOT } from "../../src/practice/root";
 import type { RunningServer } from "../../src/practice/server";
 import { prepare, serveStarter } from "../../src/practice/workbook-server";
+import { findBrowser } from "./find.mjs";
 
-const CHROMIUM = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
+const CHROMIUM = findBrowser();
 /** Without a browser the tests are skipped; this says so once. */
-export const hasBrowser = existsSync(CHROMIUM);
-if (!hasBrowser) console.log(`No browser at ${CHROMIUM}: the browser tests are skipped. CHROMIUM names another one.`);
+export const hasBrowser = CHROMIUM !== undefined;
+if (!hasBrowser) console.log("No Chromium was found: what needs a browser is skipped. CHROMIUM names another one.");
 
 /** Git ignores this folder. */
 const SCREENSHOTS = join(ROOT, "screenshots");
@@ -45,7 +46,7 @@ export async function startBrowser(): Promise<OpenBrowser> {
   const server: RunningServer = await serveStarter(0);
   const quiet = ["--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run"];
   const browser: Browser = await chromium.launch({
-    executablePath: CHROMIUM,
+    ...(CHROMIUM && { executablePath: CHROMIUM }),
     args: ["--no-sandbox", "--disable-gpu", ...quiet],
   });
   return {

@@ -1,22 +1,13 @@
 /** Runs the browser tests where there is a browser, and says in one line when there is none. */
 import { spawnSync } from "node:child_process";
-import { existsSync } from "node:fs";
-import { delimiter, join } from "node:path";
+import { join } from "node:path";
+import { findBrowser } from "./find.mjs";
 
 if (process.env.JUST_TESTED) {
   console.log("Skipped: the browser tests, which have just passed.");
   process.exit(0);
 }
-const names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
-const usual = [
-  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
-  "/Applications/Chromium.app/Contents/MacOS/Chromium",
-  "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
-  "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
-];
-const onPath = (process.env.PATH ?? "").split(delimiter).flatMap((folder) => names.map((name) => join(folder, name)));
-const browser = [process.env.CHROMIUM, ...onPath, ...usual].find((path) => path && existsSync(path));
-
+const browser = findBrowser();
 if (!browser) {
   console.log(
     "Skipped: the browser tests. No Chromium was found; install one, or name it in CHROMIUM, and run npm run test:browser.",

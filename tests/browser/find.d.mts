@@ -1,0 +1,1 @@
+export function findBrowser(env?: Readonly<Record<string, string | undefined>>): string | undefined;
