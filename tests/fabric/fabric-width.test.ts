@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fabricWidth, widthChange } from "../../src/fabric/fabric-width";
-import { cm, inches } from "../../src/length";
+import { cm, inches, lengthIn } from "../../src/length";
 import { sentence } from "../../src/words";
 
 // Source: the printed chart of yardage by fabric width, reprinted on two public pages (96 cells, eighths of a yard).
@@ -79,10 +79,10 @@ describe("fabricWidth", () => {
     expect(widthChange(2, 115, 60)).toMatchObject({ value: { length: 1.6, unit: "m" } });
     expect(widthChange(2, 45, 150)).toMatchObject({ value: { length: 1.6, unit: "m" } });
     // 1.15 and 1.5 m are 115 and 150 cm, of the same columns: nothing changes from 45 to 1.15 m.
-    expect(widthChange(2, inches(45), { value: 1.15, unit: "m" })).toMatchObject({
+    expect(widthChange(2, inches(45), lengthIn(1.15, "m"))).toMatchObject({
       value: { length: 2, rule: "same" },
     });
-    expect(widthChange(1.8288, { value: 1.5, unit: "m" }, { value: 1.15, unit: "m" })).toMatchObject({
+    expect(widthChange(1.8288, lengthIn(1.5, "m"), lengthIn(1.15, "m"))).toMatchObject({
       value: { length: 2.6, rule: "chart" },
     });
   });
