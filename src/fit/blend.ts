@@ -13,7 +13,7 @@ import { fitting, type Fitting, type FitOptions } from "./fitting";
 import { judge, type Judgement } from "./judge";
 import { spoken } from "./lengths";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
-import { ruleFor, settingLength, type For } from "./settings";
+import { chartLength, ruleFor, settingLength, type For } from "./settings";
 import { isBare, sizeAt } from "./size-at";
 import { inARow } from "../words/sentences";
 
@@ -57,6 +57,9 @@ export function blend(
   if (!ready.ok) return ready;
   const judged = judge(ready.value, body);
   if (!judged.ok) return judged;
+  const { settings, unit } = ready.value;
+  const step = chartLength(settings, "step", { garment: ready.value.garment.key, person: body.name }, unit);
+  if (!step.ok) return step;
   const girths = blendGirths(ready.value, body, judged.value);
   if (!girths.ok) return girths;
   const lengths = lengthRows(ready.value, body, judged.value);

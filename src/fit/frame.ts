@@ -3,7 +3,7 @@ import type { Body, Place } from "../chart/model";
 import { bustAdjust, type BustAdjustment, type HighBustRow } from "./bust-adjust";
 import { betweenSizes, sizeOf, type Fitting } from "./fitting";
 import { measureOf, neededMeasure, noPlace } from "./measures";
-import { ruleFor, settingLength } from "./settings";
+import { chartLength, ruleFor } from "./settings";
 import { isBare } from "./size-at";
 
 /** The frame size, and what set it. */
@@ -27,9 +27,11 @@ export function frameOf(fitting: Fitting, body: Body): Result<Frame> {
   const rule = ruleFor(settings.words, "frame", where);
   const byBust = garment.frame[0] === "bust" && fitting.printed.has("bust");
   const own = rule && (rule.garment !== null || byBust) ? (rule.value as Place) : undefined;
-  const threshold = settingLength(settings, "threshold", where, chart.unit);
-  if (own === "highBust" || (byBust && threshold !== undefined && own === undefined))
-    return frameByHighBust(fitting, body, threshold);
+  if (own === "highBust" || (byBust && own === undefined)) {
+    const threshold = chartLength(settings, "threshold", where, chart.unit);
+    if (!threshold.ok) return threshold;
+    if (own === "highBust" || threshold.value !== undefined) return frameByHighBust(fitting, body, threshold.value);
+  }
   const places = own === undefined ? garment.frame : [own];
   const printed = places.filter((place) => fitting.printed.has(place));
   if (printed.length === 0) return noPlace(chart, places[0]!);
@@ -68,10 +70,12 @@ function frameByHighBust(fitting: Fitting, body: Body, threshold: number | undef
   if (!highBust.ok) return highBust;
   const row = ruleFor(settings.words, "high bust row", where)?.value;
   const chartRow: HighBustRow | undefined = row === undefined ? undefined : row === "bust" ? "bust" : "highbust";
+  const drafted = chartLength(settings, "drafted difference", where, chart.unit);
+  if (!drafted.ok) return drafted;
   const found = bustAdjust(chart, bust.value, highBust.value, {
     threshold,
     chartRow,
-    draftedDifference: settingLength(settings, "drafted difference", where, chart.unit),
+    draftedDifference: drafted.value,
     between: betweenSizes(fitting, "bust", body.name),
     bare: isBare(body, "bust") || isBare(body, "highBust"),
   });

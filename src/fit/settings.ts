@@ -2,7 +2,9 @@
  * What she decides for herself, over our defaults: a plain table on a sheet, `Setting | Garment | Place | Value | Unit`.
  * A row replaces our default. The most particular row wins (person, then garment, then place), then the lower one.
  */
+import { formatLength } from "../length/format";
 import { convert } from "../length/length";
+import { answer, refuse, type Result } from "../problem";
 import type { BodyUnit, Place } from "../chart/model";
 import type { Garment } from "./garments";
 
@@ -86,6 +88,23 @@ export function ruleFor<Rule extends Where & { readonly setting: string }>(
     if (weight >= bestWeight) [best, bestWeight] = [rule, weight];
   }
   return best;
+}
+
+/**
+ * A length of the settings that is set against a chart's own figures; undefined where no row holds. A row's length has a
+ * unit, so on a chart that names none (unit null) it is refused.
+ *
+ * @example chartLength(settings, "threshold", { garment: "shirt" }, "cm") //=> { ok: true, value: 5.08 }
+ */
+export function chartLength(
+  settings: Settings,
+  setting: LengthSetting,
+  where: For,
+  unit: BodyUnit | null,
+): Result<number | undefined> {
+  const rule = ruleFor(settings.lengths, setting, where);
+  if (rule && unit === null) return refuse("chartUnitUnknown", { text: formatLength(rule.value, rule.unit) });
+  return answer(settingLength(settings, setting, where, unit));
 }
 
 /** A length of the settings in the unit that is wanted, inches where none is known; undefined where no row holds. */
