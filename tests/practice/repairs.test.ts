@@ -46,6 +46,19 @@ describe("the embedded spreadsheet, put right", () => {
     expect(await opened.values("R1:R2")).toEqual([[4], [2000]]);
   });
 
+  test("counts no cell that a formula has ceased to fill", async () => {
+    await write("M1:P1", [[3, "=SEQUENCE(M1)", '=SUMPRODUCT((N1:N10<>"")*1)', "=SUM(N1:N10)"]]);
+    expect(await opened.values("O1:P1")).toEqual([[3, 6]]);
+    for (const [length, sum] of [
+      [2, 3],
+      [1, 1],
+      [4, 10],
+    ] as const) {
+      await write("M1", [[length]]);
+      expect(await opened.values("O1:P1")).toEqual([[length, sum]]);
+    }
+  });
+
   test("reads all of a table that has grown, in every calculation that follows", async () => {
     const sheet = opened.book.Worksheets.GetItem("Sheet1");
     await write("AC1:AD2", [

@@ -9,6 +9,7 @@ export function repair(handles: UniverHandles): void {
   repairSort(handles);
   repairTableNames(handles.engine);
   repairQuotedText(handles.engine);
+  repairShrunkSpills(handles.engine);
   forgetFormulas(handles);
   passOverRemoved(handles);
 }
@@ -147,6 +148,44 @@ function repairQuotedText(engine: FormulaEngine): void {
         node.execute = () => node.setValue(engine.StringValueObject.create(text));
       }
       return node;
+    };
+  });
+}
+
+interface Reference {
+  getArrayFormulaRange(): unknown;
+  setArrayFormulaRange(ranges: unknown): void;
+  getCurrentRuntimeSheetData(): { getMatrix(): object } | undefined;
+  getCurrentRuntimeActiveArrayFormulaRange(): object | undefined;
+  setRuntimeArrayFormulaRange(ranges: unknown): void;
+  _createRange?(area: unknown): Reference;
+}
+
+/**
+ * A range such as C1:C10 is made of its two cells, and forgets to take over which areas formulas have filled. Where an
+ * answer has become shorter, formulas over it went on counting the cells that it no longer fills; and where it is one
+ * cell now, Univer doesn't note that it was calculated anew. The class of those cells is not published: the first one
+ * of them shows it.
+ */
+function repairShrunkSpills(engine: FormulaEngine): void {
+  const base = engine.BaseReferenceObject.prototype as unknown as Reference;
+  once(base, () => {
+    base.getCurrentRuntimeActiveArrayFormulaRange = function (this: Reference) {
+      return this.getCurrentRuntimeSheetData()?.getMatrix();
+    };
+    const set = base.setRuntimeArrayFormulaRange;
+    base.setRuntimeArrayFormulaRange = function (this: Reference, ranges) {
+      set.call(this, ranges);
+      const cell = Object.getPrototypeOf(this) as Reference;
+      const create = cell._createRange;
+      if (create)
+        once(cell, () => {
+          cell._createRange = function (this: Reference, area) {
+            const made = create.call(this, area);
+            made.setArrayFormulaRange(this.getArrayFormulaRange());
+            return made;
+          };
+        });
     };
   });
 }
