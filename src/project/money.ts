@@ -7,13 +7,13 @@ const GROUPED = /^\d{1,3}(?:(?:,\d{3})+(?:\.\d{1,2})?|(?:\.\d{3})+(?:,\d{1,2})?|
 
 /** Longer than any price; also keeps hostile text short. */
 const LONGEST = 30;
-/** More than anything costs; above it, cents are no longer whole in a number. */
-const DEAREST = 1e12;
+/** More than anything costs; above it, `cents` would lose some. */
+export const DEAREST = 1e10;
 
 /**
  * An amount of money as whole cents, to the nearest cent, half a cent upward: 12.345 is 1235 cents, 5.025 is 503.
  *
- * @param amount money in its main unit; at least 0
+ * @param amount money in its main unit; at least 0, and exact up to `DEAREST`
  * @throws RangeError when the amount is not a finite number of at least 0
  * @example cents(7.77) //=> 777
  */
@@ -42,9 +42,10 @@ export function readMoney(price: string | number | boolean): Result<number> {
     .replace(/(?:\p{Sc}|[A-Z]{3}|kr|zł)$/u, "")
     .trim();
   if (digits.startsWith("-") || text.startsWith("-")) return refuse("negative", { text, what: "A price" });
-  if (PLAIN.test(digits)) return answer(Number(digits.replace(",", ".")));
+  const affordable = (read: number): Result<number> => (read <= DEAREST ? answer(read) : unreadable);
+  if (PLAIN.test(digits)) return affordable(Number(digits.replace(",", ".")));
   if (!GROUPED.test(digits) || /^\d{1,3}[.,]\d{3}$/.test(digits)) return unreadable;
   const decimals = /[.,](\d{1,2})$/.exec(digits);
   const whole = digits.slice(0, decimals ? decimals.index : undefined).replace(/\D/g, "");
-  return answer(Number(`${whole}.${decimals?.[1] ?? "0"}`));
+  return affordable(Number(`${whole}.${decimals?.[1] ?? "0"}`));
 }

@@ -4,7 +4,7 @@ import { shopNotes, type NoStash } from "../words/project";
 import { inARow } from "../words/sentences";
 import type { ClothLength } from "./cloth";
 import { sameWords } from "./headed-rows";
-import { cents } from "./money";
+import { cents, DEAREST } from "./money";
 import { shareStash } from "./share-stash";
 import type { ShopRow } from "./shop-list";
 import type { ShopPiece, ShopProject } from "./shop-rows";
@@ -64,9 +64,7 @@ function shopRow(
   const doubt = proved ? "" : shopNotes.notEveryWay;
   if (number === null) {
     const amount = atLeast(project.toBuy, needed.unit);
-    const known = typeof price === "number";
-    const cost = known ? cents(project.toBuy * price) / 100 : "";
-    const money = price === undefined ? shopNotes.noPrice : known ? "" : sentence(price);
+    const [cost, money] = costOf(project.toBuy, price);
     const said = shopNotes.buy({ project: label, amount }, whyNoStash(project, pieces));
     return { ...row, from: "", toBuy: project.toBuy, cost, note: inARow(said, money, doubt) };
   }
@@ -80,6 +78,14 @@ function shopRow(
   const amount = atLeast(needed.value, needed.unit);
   const said = shopNotes.fromStash({ project: label, amount }, others, left);
   return { ...row, from: piece.label, toBuy: 0, cost: 0, note: inARow(said, doubt) };
+}
+
+/** What a length costs in whole cents; or no cost, and why. */
+function costOf(length: number, price: ShopProject["price"]): readonly [cost: number | "", why: string] {
+  if (price === undefined) return ["", shopNotes.noPrice];
+  if (typeof price !== "number") return ["", sentence(price)];
+  const cost = length * price;
+  return cost <= DEAREST ? [cents(cost) / 100, ""] : ["", shopNotes.tooDear];
 }
 
 /** A sentence shows hundredths: what is cut or bought is never said too short, what is left never too long. */

@@ -93,7 +93,7 @@ function readProject({ number, cell }: HeadedRow<ProjectColumn>): readonly (Shop
       note: shopNotes.notCounted(label, problem),
     },
   ];
-  for (const column of ["fabric", "width", "needed", "toBuy", "unit", "widthUnit"] as const) {
+  for (const column of ["fabric", "width", "needed", "toBuy", "unit", "widthUnit", "status"] as const) {
     const held = cell(column);
     if (isErrorCell(held)) return faulty(shopNotes.spreadsheetError(PROJECT_HEADINGS[column][0], held.error));
   }
@@ -149,7 +149,7 @@ function readPiece({ number, cell }: HeadedRow<StashColumn>): readonly (ShopPiec
       note: shopNotes.notCounted(`Stash piece ${label}`, problem),
     },
   ];
-  for (const column of ["piece", "fabric", "width", "length", "unit", "widthUnit"] as const) {
+  for (const column of ["piece", "fabric", "width", "length", "unit", "widthUnit", "status"] as const) {
     const held = cell(column);
     if (isErrorCell(held)) return faulty(shopNotes.spreadsheetError(STASH_HEADINGS[column][0], held.error));
   }

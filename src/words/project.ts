@@ -37,6 +37,7 @@ export const shopNotes = {
     `${project}: cut ${amount} from this one piece${others.length ? `, which also serves ${others.join(", ")}` : ""}; ${left} of it is left.`,
   nothingLeft: "nothing",
   noPrice: "No price, so no cost.",
+  tooDear: "Length times price is more than anything costs: look at both.",
   notCounted: (what: string, problem: string): string => `${what}: not counted. ${problem}`,
   spreadsheetError: (column: string, error: string): string => `${column} is ${error}: put that right first.`,
   twoUnits: (toBuy: string, needed: string): string =>

@@ -33,7 +33,12 @@ describe("readMoney", () => {
     expect(said(readMoney(-1))).toBe("A price can't be below zero, and this is -1.");
     expect(readMoney("-1").ok || readMoney("$-5").ok || readMoney(NaN).ok || readMoney(true).ok).toBe(false);
     expect([Infinity, -Infinity, 1.8e306, 1e13].some((price) => readMoney(price).ok)).toBe(false);
-    expect(readMoney(1e12).ok).toBe(true);
+    expect(["99999999999", "99,999,999,999.00"].some((price) => readMoney(price).ok)).toBe(false);
+    expect(readMoney(1e10).ok && readMoney("9999999999.99").ok).toBe(true);
+  });
+  it("keeps every cent of the dearest there is", () => {
+    expect(cents(9_999_999_999.99)).toBe(999_999_999_999);
+    expect(cents(9_999_999_999.01)).toBe(999_999_999_901);
   });
   it("reads every amount of cents back", () => {
     fc.assert(

@@ -193,6 +193,38 @@ describe("shopList", () => {
     expect(list[1]!.note).toContain("#REF!");
   });
 
+  it("gives no cost that cents can't hold, and says why", () => {
+    const list = rows([
+      PROJECTS,
+      ["A", "", "linen", 45, 20_000, "yd", 20_000, 1e9],
+      ["B", "", "linen", 45, 2, "yd", 2, "9999999999999"],
+      ["C", "", "linen", 45, 1, "yd", 1, 9_999_999_999.99],
+    ]);
+    expect(list.map(({ cost }) => cost)).toEqual(["", "", 9_999_999_999.99]);
+    expect(list[0]!.note).toBe("A: buy 20000 yd. Length times price is more than anything costs: look at both.");
+    expect(list[1]!.note).toContain("can't be read as a price");
+  });
+
+  it("counts no row whose status is an error: it may be bought, or used up", () => {
+    const status = { error: "#N/A" };
+    const list = rows(
+      [
+        ["Project", "Fabric", "Needed", "Width", "Status"],
+        ["A", "linen", 1, 45, status],
+        ["B", "linen", 1, 45, "planned"],
+      ],
+      [
+        ["Piece", "Fabric", "Width", "Length", "Status"],
+        ["P", "linen", 45, 9, status],
+      ],
+    );
+    expect(list.map(({ from, toBuy }) => [from, toBuy])).toEqual([["", 1], ["", ""], ["P", ""]]); // prettier-ignore
+    expect(list.slice(1).map(({ note }) => note)).toEqual([
+      "A: not counted. Status is #N/A: put that right first.",
+      "Stash piece P: not counted. Status is #N/A: put that right first.",
+    ]);
+  });
+
   it("wants to know yards from metres where both are used", () => {
     const list = rows(
       [

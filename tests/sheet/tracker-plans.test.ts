@@ -36,8 +36,8 @@ const PUBLISHED: Readonly<Record<string, readonly [number, number]>> = {
 };
 /** Native functions that Excel and the stand-in calculate alike. */
 const NATIVE = [
-  "AND", "COUNTIFS", "FILTER", "IF", "IFERROR", "INDEX", "ISBLANK", "ISNUMBER", "LEFT", "MATCH", "OR", "ROUND", "SEARCH",
-  "SUM", "SUMPRODUCT", "XLOOKUP",
+  "AND", "COUNTIFS", "FILTER", "IF", "IFERROR", "INDEX", "ISBLANK", "ISERROR", "ISNUMBER", "LEFT", "MATCH", "OR", "ROUND",
+  "SEARCH", "SUM", "SUMPRODUCT", "XLOOKUP",
 ]; // prettier-ignore
 
 const sheets: readonly SheetPlan[] = [

@@ -46,6 +46,13 @@ describe("starterWorkbook", () => {
   });
 });
 
+const formula = (sheet: string, address: string, written: string) =>
+  Excel.run(async (context) => {
+    const range = context.workbook.worksheets.getItem(sheet).getRange(address);
+    range.numberFormat = [[written === "" ? "@" : "General"]];
+    range.formulas = [[written]];
+    await context.sync();
+  });
 const uncounted = (rows: number): string =>
   `${rows} row(s) could not be counted: see where the column is empty or an error.`;
 const isError = (cell: Shown): boolean => typeof cell === "string" && /^#[A-Z/0?!]+$/.test(cell);
@@ -176,6 +183,13 @@ describe("the starter workbook on the stand-in", () => {
     await put("Stash", `G${first}`, "used up");
     expect((await shown("Stash", "C3"))[0]).toEqual(["Every row is counted."]);
     await put("Stash", `E${first}`, before[first - 1]![4]!);
+    // A piece that may be used up is in no total, and that is said.
+    await formula("Stash", `G${first}`, "=NA()");
+    expect((await shown("Stash", "B3:C3"))[0]).toEqual([
+      (before[2]![1] as number) - (before[first - 1]![3] as number),
+      uncounted(1),
+    ]);
+    await formula("Stash", `G${first}`, "");
     await put("Stash", `G${first}`, before[first - 1]![6]!);
     expect(await shown("Stash", "A1:G12")).toEqual(before);
   });

@@ -32,8 +32,11 @@ export const sizeFormula = unlessBlank(
 /** The sum of a column's numbers, whatever else stands in it; `times` is a condition on the same rows. */
 export const sumOf = (column: string, times = "1"): string => `=SUM(IFERROR(ISNUMBER(${column})*${column}*${times},0))`;
 
+/** Nought where a column that decides about a row holds an error: then nothing is decided. */
+export const decided = (column: string): string => `(1-ISERROR(${column}))`;
+
 /**
- * How many rows are in use but are not in a total, in words. A row whose condition is an error counts among them.
+ * How many rows are in use but are not in a total, in words. A row whose condition is an error is one that is wanted.
  *
  * @param used columns of which one at least is filled in a row that is in use
  * @param counted what is true of a row that the total has

@@ -3,7 +3,7 @@ import { SETTLED } from "../../project/shop-rows";
 import { cautionSentences } from "../../words/project";
 import { quotedText } from "../names";
 import type { Tracker } from "../tracker";
-import { INDEX, indexColumn, isBlankRow, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
+import { decided, INDEX, indexColumn, isBlankRow, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
 
 const inIndex = (unit: string): string => `COUNTIFS(${indexColumn(1)},[@Pattern],${indexColumn(3)},"${unit}")`;
 
@@ -18,12 +18,13 @@ const unitFormula = unlessBlank(
 
 /** A project whose cloth is still to be bought. */
 const WANTED = SETTLED.map((word) => `(Projects[Status]<>"${word}")`).join("*");
-const toBuy = (unit: string): string => sumOf("Projects[To buy]", `(Projects[Unit]="${unit}")*${WANTED}`);
-const IN_USE = ["Projects[Project]", "Projects[Pattern]"];
-/** An amount without its unit is in neither total. */
+const KNOWN = decided("Projects[Status]");
+const toBuy = (unit: string): string => sumOf("Projects[To buy]", `(Projects[Unit]="${unit}")*${WANTED}*${KNOWN}`);
+const IN_USE = ["Projects[Project]", "Projects[Pattern]", "Projects[Fabric]"];
+/** An amount without its unit, or one that may be bought, is in neither total. */
 const toBuyRemark = uncounted(
   IN_USE,
-  'ISNUMBER(Projects[To buy])*((Projects[Unit]="yd")+(Projects[Unit]="m"))',
+  `ISNUMBER(Projects[To buy])*((Projects[Unit]="yd")+(Projects[Unit]="m"))*${KNOWN}`,
   WANTED,
 );
 

@@ -1,12 +1,13 @@
 import { USED_UP } from "../../project/shop-rows";
 import type { Tracker } from "../tracker";
-import { sumOf, uncounted } from "./formulas";
+import { decided, sumOf, uncounted } from "./formulas";
 
 const THERE = `(Stash[Status]<>"${USED_UP}")`;
-/** A length whose unit is missing is in neither total. */
+const KNOWN = decided("Stash[Status]");
+/** A length whose unit is missing, or a piece that may be used up, is in neither total. */
 const remark = uncounted(
   ["Stash[Piece]", "Stash[Fabric]", "Stash[Length]"],
-  'ISNUMBER(Stash[Length])*((Stash[Unit]="yd")+(Stash[Unit]="m"))',
+  `ISNUMBER(Stash[Length])*((Stash[Unit]="yd")+(Stash[Unit]="m"))*${KNOWN}`,
   THERE,
 );
 
@@ -21,13 +22,13 @@ export const stash: Tracker = {
   totals: [
     {
       label: "Yards",
-      formula: sumOf("Stash[Length]", `(Stash[Unit]="yd")*${THERE}`),
+      formula: sumOf("Stash[Length]", `(Stash[Unit]="yd")*${THERE}*${KNOWN}`),
       format: "cloth",
       remark,
     },
     {
       label: "Metres",
-      formula: sumOf("Stash[Length]", `(Stash[Unit]="m")*${THERE}`),
+      formula: sumOf("Stash[Length]", `(Stash[Unit]="m")*${THERE}*${KNOWN}`),
       format: "cloth",
     },
   ],

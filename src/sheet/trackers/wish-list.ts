@@ -1,10 +1,11 @@
 import { garmentNames } from "../../fit/read-garment";
 import type { PlannedCell, SheetPlan } from "../plan";
 import { titleBlocks, type Tracker } from "../tracker";
-import { NO_CHART, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
+import { decided, NO_CHART, sizeFormula, sumOf, uncounted, unlessBlank } from "./formulas";
 
 const OWNED = "yes";
 const NOT_OWNED = `(WishList[Owned]<>"${OWNED}")`;
+const KNOWN = decided("WishList[Owned]");
 
 /** Patterns to collect for later, and what each would cost today. */
 export const wishList: Tracker = {
@@ -15,9 +16,13 @@ export const wishList: Tracker = {
   totals: [
     {
       label: "Not owned yet, at today's prices",
-      formula: sumOf("WishList[Price today]", NOT_OWNED),
+      formula: sumOf("WishList[Price today]", `${NOT_OWNED}*${KNOWN}`),
       format: "money",
-      remark: uncounted(["WishList[Pattern]", "WishList[Price]"], "ISNUMBER(WishList[Price today])", NOT_OWNED),
+      remark: uncounted(
+        ["WishList[Pattern]", "WishList[Price]"],
+        `ISNUMBER(WishList[Price today])*${KNOWN}`,
+        NOT_OWNED,
+      ),
     },
   ],
   columns: [
