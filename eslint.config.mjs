@@ -25,6 +25,26 @@ const noClock = [
   { selector: "MemberExpression[object.name='Date']", message: "The engine has no clock." },
   { selector: "MemberExpression[object.name='performance']", message: "The engine has no clock." },
 ];
+/** What a person pastes or types is shown as text; these would make it part of the page. */
+const asHtml = [
+  "innerHTML", "outerHTML", "insertAdjacentHTML", "createContextualFragment", "setHTML", "setHTMLUnsafe",
+  "parseHTMLUnsafe", "srcdoc",
+]; // prettier-ignore
+const NEVER_RENDERED = "Nothing pasted is ever rendered: make elements and text nodes with taskpane/dom.ts.";
+const noHtml = [
+  ...asHtml.flatMap((name) => [
+    { selector: `MemberExpression[property.name='${name}']`, message: NEVER_RENDERED },
+    { selector: `MemberExpression[property.value='${name}']`, message: NEVER_RENDERED },
+    { selector: `AssignmentExpression Property[key.name='${name}']`, message: NEVER_RENDERED },
+    { selector: `CallExpression Property[key.name='${name}']`, message: NEVER_RENDERED },
+  ]),
+  { selector: "MemberExpression[object.name='document'][property.name=/^write(?:ln)?$/]", message: NEVER_RENDERED },
+  {
+    selector: "MemberExpression[object.property.name='document'][property.name=/^write(?:ln)?$/]",
+    message: NEVER_RENDERED,
+  },
+  { selector: "Identifier[name='DOMParser']", message: NEVER_RENDERED },
+];
 
 export default tseslint.config(
   { ignores: ["dist", "coverage", "node_modules", ".cache", "screenshots", "reports", ".stryker-tmp"] },
@@ -78,6 +98,7 @@ export default tseslint.config(
     files: ["functions/**/*.ts", "taskpane/**/*.ts"],
     rules: forbid(["**/src/*/**", "**/src/problem*", "**/src/words*", "node:*"]),
   },
+  { files: ["taskpane/**/*.ts"], rules: { "no-restricted-syntax": ["error", ...noHtml] } },
   { files: ["src/practice/**/*.ts"], rules: forbid(["**/functions/**", "**/taskpane/**"]) },
   // The generator of functions.json knows only any[][] for a range of cells.
   {

@@ -97,10 +97,17 @@ export function fitFormulas(options: FitFormulas): CellsPlan {
 
 /** A measure of a person out of the measurements table. */
 function lookUp(table: string, person: string, place: string): string {
-  return `INDEX(${table}[${escapedColumn(person)}],MATCH(${quotedText(place)},${table}[Measurement],0))`;
+  return `INDEX(${table}[${columnName(person)}],MATCH(${quotedText(place)},${table}[Measurement],0))`;
 }
 
-/** Signs that a column's name in brackets needs an apostrophe before. */
-const escapedColumn = (heading: string): string => heading.replace(/['#[\]@]/g, "'$&");
+/**
+ * A column's name as it stands in a table's brackets: some signs need an apostrophe before, and a name with any other sign
+ * than letters, digits and spaces has brackets of its own.
+ * Source: "Using structured references with Excel tables", Microsoft Support.
+ */
+function columnName(heading: string): string {
+  const escaped = heading.replace(/['#[\]@]/g, "'$&");
+  return /^[\p{L}\p{N}_ ]+$/u.test(heading) ? escaped : `[${escaped}]`;
+}
 
 const empty = (rows: number): PlannedCell[][] => Array.from({ length: rows }, () => [null]);

@@ -3,7 +3,7 @@
  *
  * Univer knows only the long form of the last, `Projects[[#This Row],[Cost]]`, tells names apart by case, and takes a
  * column that is not there for the one left of the table, without a word. So formulas are put right on their way in and
- * shown in Excel's way on their way out.
+ * shown in Excel's way on their way out. An apostrophe before a sign of a column's name, as Excel wants it, goes.
  */
 
 /** What the tables of a workbook are called, and their columns, as they are written. */
@@ -33,7 +33,8 @@ export function resolved(formula: string, find: FindTable, own: KnownTable | und
     }
     let unknown = false;
     const columns = mapColumns(long(body), (column) => {
-      const known = table.columnNames.find((heading) => same(heading, column));
+      const plain = column.replace(/'(.)/g, "$1");
+      const known = table.columnNames.find((heading) => same(heading, column) || same(heading, plain));
       unknown ||= known === undefined;
       return known ?? column;
     });
