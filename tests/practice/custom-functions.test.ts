@@ -9,6 +9,11 @@ runtime.associate("FAIL", (code: string, message: string) => {
 runtime.associate("THROW", () => {
   throw new Error("not for the reader");
 });
+runtime.associate("SLOW", (name: string) => {
+  const end = Date.now() + 600;
+  while (Date.now() < end);
+  return name;
+});
 runtime.associate("COLUMN", (values: unknown[][]) =>
   values.map(([value]) => [
     typeof value === "number"
@@ -64,6 +69,12 @@ describe("startFunctions", () => {
 
   test("rejects an id that no function has", async () => {
     await expect(runtime.call("NOBODY", [])).rejects.toThrow("NOBODY");
+  });
+
+  test("goes on in a later turn after the client's second for one message, on a slow machine too", async () => {
+    // The client gives one message a second of calls, then sets a clock for the calls that are left.
+    const calls = ["first", "second", "third"].map((name) => ({ id: "SLOW", args: [name] }));
+    expect(await runtime.callMany(calls)).toEqual(["first", "second", "third"]);
   });
 
   test("takes 10,000 calls in one message", async () => {

@@ -40,7 +40,9 @@ export function loadNodeClient(from: string, runner: BatchRunner, sets: ApiSets)
   globalThis.navigator ??= { userAgent: "node" } as Navigator; // Node 20 has none
   Object.assign(globalThis, { window: globalThis, self: globalThis, _richApiNativeBridge: bridge });
   const file = join(officeFolder(from), CLIENT_FILE);
-  const setClock = (work: () => void, delay: number) => setTimeout(work, delay > LONGEST_PAUSE ? delay : 0);
+  // With what it is to be called with: after a second of calls in one message the client goes on in a later turn.
+  const setClock = (work: (...given: unknown[]) => void, delay: number, ...given: unknown[]) =>
+    setTimeout(work, delay > LONGEST_PAUSE ? delay : 0, ...given);
   Object.assign(globalThis, { practiceClock: { setTimeout: setClock } });
   Object.assign(globalThis, { CustomFunctions: association() });
   // In this realm, not in a context of its own: the client tells plain objects by their prototype. Its `var`s become
