@@ -35,6 +35,7 @@ export function createApp(): { readonly app: App; readonly foot: HTMLElement } {
   const back = button("", () => void app.run(takeLastBack), { class: "quiet back", hidden: true });
   const foot = element("footer", {}, status, back);
   const written: Written[] = [];
+  let isForgetful = false;
 
   const showBack = () => {
     const last = written.at(-1);
@@ -55,7 +56,10 @@ export function createApp(): { readonly app: App; readonly foot: HTMLElement } {
     }
     if (taken.ok || taken.refusal.code === "nothingToTakeBack") written.pop();
     showBack();
-    app.say(taken.ok ? words.takenBack(last.what) : refusalSentence(taken.refusal), taken.ok ? "said" : "warning");
+    const said = taken.ok ? words.takenBack(last.what) : refusalSentence(taken.refusal);
+    // The button goes now, and she could think that everything has been taken back.
+    const isEnd = isForgetful && written.length === 0;
+    app.say(isEnd ? `${said} ${words.noMoreSteps}` : said, taken.ok ? "said" : "warning");
   };
 
   const app: App = {
@@ -66,7 +70,10 @@ export function createApp(): { readonly app: App; readonly foot: HTMLElement } {
     ask: (question, answers) => askIn(foot, question, answers),
     wrote(receipt, what) {
       written.push({ receipt, what });
-      if (written.length > REMEMBERED) written.shift();
+      if (written.length > REMEMBERED) {
+        written.shift();
+        isForgetful = true;
+      }
       showBack();
     },
     async run(work) {

@@ -11,6 +11,8 @@ export const paneWords = {
     sectionsLabel: "Sections",
     takeBack: (what: string) => `Take back: ${what}`,
     takenBack: (what: string) => `Taken back: ${what}. Everything is as it was before.`,
+    noMoreSteps:
+      "There are no more steps: the pane remembers a limited number, and what was written earlier stays. Delete it by hand if you don't want it.",
     evenIfChanged: (reason: string) => `${reason} Take it back all the same, with your changes?`,
     takeBackAnyway: "Take it back",
     keep: "Leave it",
@@ -172,6 +174,7 @@ export const paneWords = {
     brings: (sheets: readonly string[]) => `With it: ${sheets.join(", ")}, which its formulas look at.`,
     setUpButton: "Set up the chosen sheets",
     chooseFirst: "Choose a sheet first.",
+    allThere: "The chosen sheets are there already, under the names you gave them. Nothing was written.",
     setUp: (sheets: readonly string[]) => `Set up: ${sheets.join(", ")}.`,
     whatSetUp: (sheets: number) => count(sheets, "new sheet", "new sheets"),
     personHeading: "Add a person",
