@@ -60,6 +60,10 @@ describe("readGarment", () => {
     ["childs dress", "child's dress"],
     ["child trousers", "child's trousers"],
     ["women's jackets", "jacket"],
+    [" Woman’s blouse ", "blouse"],
+    ["women shirts", "shirt"],
+    ["Ladies coats", "coat"],
+    ["Misses' dresses", "fitted dress"],
   ])("reads %j as %j", (text, wanted) => {
     expect(name(text)).toBe(wanted);
   });

@@ -152,6 +152,26 @@ describe("readSettings", () => {
     expect(refused(["", "shirt", "bust", 3, "in"])).toMatch(/Row 1 of the settings doesn't say which setting/);
   });
 
+  it("takes for the headings the first row that can be them, and leaves what stands above alone", () => {
+    const table = [HEADINGS, ["Threshold", "", "", 3, "in"]];
+    const above: Cell[][] = [
+      ["Unit", "Value"],
+      ["Garment", "Value"],
+      ["Place", "Measure"],
+      ["Setting", "Garment", "Place"],
+      ["Mine", "", "", { error: "#REF!" }, { error: "#REF!" }],
+    ];
+    for (const title of above)
+      expect(readSettings([title, ...table])).toMatchObject({ value: { lengths: [{ value: 3 }] } });
+    expect(readSettings([...above, ...table])).toMatchObject({ value: { lengths: [{ setting: "threshold" }] } });
+    expect(
+      readSettings([
+        ["Setting", "Value"],
+        ["Threshold", 3],
+      ]),
+    ).toMatchObject({ value: { lengths: [{ value: 3 }] } });
+  });
+
   it("refuses a table without its headings", () => {
     const settings = readSettings([["Least ease", "shirt", "bust", 3, "in"]]);
     expect(settings.ok ? "" : sentence(settings.problem)).toMatch(/no headings.*\[#All\]/);
