@@ -71,8 +71,10 @@ export function unitsIn(text: string): { readonly unit: LengthUnit | null; reado
     }
     const before = text.slice(0, match.index).trimEnd();
     const isSure = word.length > 2 || found.unit === "cm" || /["″”]/.test(word);
+    // "In centimetres": a word is first, and no unit.
+    const isFirst = before === "" && !/^\s+\p{L}/u.test(text.slice(match.index + word.length));
     const isApart =
-      before === "" ||
+      isFirst ||
       /[([/,;:|–-]$/.test(before) ||
       (index === words.length - 1 && index > 0 && /^\W*$/.test(text.slice(match.index + word.length)));
     if (isSure || isApart) units.add(found.unit);

@@ -25,7 +25,7 @@ export function textRows(text: string): Row[] {
   const rows: Row[] = [];
   plain.forEach((line, index) => {
     const number = index + 1;
-    if (RULE.test(line) && !/^\s*\S\s*$/.test(line) && /[-=_+\u2500-\u257F]{2}/.test(line)) return;
+    if (RULE.test(line) && /[-=_+\u2500-\u257F]{2}/.test(line)) return;
     const separator = line.includes("\t")
       ? "\t"
       : pipes(line)
@@ -137,14 +137,13 @@ const countOf = (line: string, separator: string): number => line.split(separato
 function csvCount(line: string, separator: string): number {
   if (!line.includes(separator) || line.includes("\t") || line.includes("|")) return 0;
   const cells = separated(line, separator, 0).map((cell) => cell.text);
-  const spacedOut = separator === "," && /\d, \d/.test(line) && !/^[^,]*,/.test(line);
   // "Bust: 84, 90, 98" is read word by word.
-  if (cells.length < 2 || spacedOut || /:\s*\S/.test(cells[0] ?? "")) return 0;
+  if (cells.length < 2 || /:\s*\S/.test(cells[0] ?? "")) return 0;
   const rest = cells.slice(1);
   if (rest.some((cell) => cell.length > 40 || /\d\s+\d+(?![\d/])/.test(cell))) return 0;
   // So is a list with its first figure behind the label: "Bust 84, 90, 98".
   if (/\s\d+(?:[.,]\d+)?$/.test(cells[0] ?? "") && /^\d/.test(rest[0] ?? "") && line.includes(", ")) return 0;
-  const figures = rest.filter((cell) => cell === "" || /\d/.test(cell) || cell.length <= 12).length;
+  const figures = rest.filter((cell) => /\d/.test(cell) || cell.length <= 12).length;
   return figures === rest.length ? cells.length : 0;
 }
 

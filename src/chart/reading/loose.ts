@@ -164,20 +164,13 @@ function joins(groups: readonly Group[]): number[] {
 
 const isFractionGroup = (group: Group): boolean => /^(?:\d{1,2}[/⁄]\d|[¼½¾\u2150-\u215E])/u.test(group.text);
 
-function joined(groups: readonly Group[], places: readonly number[]): Group[] {
+function joined(groups: readonly Group[], places: readonly number[]): Omit<Group, "sort">[] {
   const wanted = new Set(places);
-  const result: Group[] = [];
+  const result: Omit<Group, "sort">[] = [];
   for (let at = 0; at < groups.length; at++) {
-    const group = groups[at]!;
-    if (wanted.has(at)) {
-      result.push({
-        text: `${group.text} ${groups[at + 1]!.text}`,
-        line: group.line,
-        column: group.column,
-        sort: "number",
-      });
-      at++;
-    } else result.push({ ...group });
+    const { text, line, column } = groups[at]!;
+    if (wanted.has(at)) result.push({ text: `${text} ${groups[++at]!.text}`, line, column });
+    else result.push({ text, line, column });
   }
   return result;
 }
@@ -218,7 +211,8 @@ export function looseRow(
     if (groups[0]?.sort === "dash" && size() > count) groups = groups.slice(1);
     // Inch marks behind the last figure look like ditto marks.
     const endsInMark = /^["″”]$/.test(groups.at(-1)?.text ?? "");
-    if (endsInMark && size() === count + 1) {
+    const isExtra = endsInMark && size() === count + 1;
+    if (isExtra) {
       // The words behind the mark stay: a view, a translation.
       trailing = `${groups.at(-1)!.text} ${trailing}`.trim();
       groups = groups.slice(0, -1);
@@ -226,7 +220,7 @@ export function looseRow(
     const values = joined(groups, joins(groups)).map((group) =>
       cellOf(group.text.replace(/[,;:|]$/, ""), group.line, group.column),
     );
-    return { label, values, trailing, isUnsure: endsInMark && trailing === "" && size() === count };
+    return { label, values, trailing, isUnsure: endsInMark && !isExtra };
   }
   return null;
 }

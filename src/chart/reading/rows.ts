@@ -103,11 +103,7 @@ function fitAt(row: Row, header: Header, indexes: readonly number[]): Fit | null
   const extra = others.filter((index) => !header.roles.has(index));
   if (extra.some((index) => isFigureText(cells[index]!.text))) return null;
   const filled = values.filter((cell) => cell.text !== "");
-  if (
-    filled.length === 0 ||
-    !values.some((cell) => isFigureText(cell.text) || readFigure(cell.text).kind === "formula")
-  )
-    return null;
+  if (!values.some((cell) => isFigureText(cell.text) || readFigure(cell.text).kind === "formula")) return null;
   if (filled.length === 1 && values.length > 1) return null;
   if (filled.filter((cell) => !isValueText(cell.text)).length * 2 > filled.length) return null;
   return {
@@ -146,7 +142,7 @@ function fitSpaced(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth
   }
   const placed = fitByPosition(row, header, isFabric, isWidth);
   if (placed) return { ...placed, roles };
-  const one = isFabric && count > 1 ? looseRow(row, 1, isWidth) : null;
+  const one = isFabric ? looseRow(row, 1, isWidth) : null;
   if (one?.values[0]) {
     const { label, trailing } = one;
     return { ok: true, label, values: repeat(one.values[0], count), trailing, roles, doubt: null, single: true };
