@@ -60,6 +60,17 @@ const slips: Readonly<Record<string, (row: number, column: number) => Grid | und
     replaced(row, (cells) => cells.map((cell, at) => (at === column ? cell.replace(/\d/, "O") : cell))),
 };
 
+/** The rows of the table, in all five layouts: which slips each counts, and how many may pass. */
+const SILENT: readonly (readonly [string, readonly string[], string])[] = [
+  ["readCharts: dropped or doubled cells that pass in silence", ["a dropped cell", "a doubled cell"], "0"],
+  [
+    "readCharts: swapped, wrong digit, digits turned round, in silence",
+    ["two cells swapped", "a wrong first digit", "the digits turned round"],
+    "as near 0 as can be",
+  ],
+  ["readCharts: a letter for a digit, in silence", ["a letter for a digit"], ""],
+];
+
 /** Whether the reading has a figure that is not the good chart's, in a row about which nothing is said. */
 function isSilent(reading: ChartReading, { row }: Slip): boolean {
   const [label, first, step] = PLACES[row - 1]!;
@@ -125,19 +136,13 @@ export async function bench(): Promise<BenchRow[]> {
     { name: "readCharts, 5 MB answered", value: huge, unit: "ms", wanted: "≤ 2000" },
     { name: "memory that the 5 MB took", value: Math.max(0, heap() - before), unit: "MB", wanted: "< 200" },
   ];
-  for (const slip of Object.keys(slips)) {
-    const found = Object.keys(layouts).map((layout) => silentShare(slip, layout));
+  for (const [name, kinds, wanted] of SILENT) {
+    const found = kinds.flatMap((slip) => Object.keys(layouts).map((layout) => silentShare(slip, layout)));
     const [silent, all] = [
       found.reduce((sum, { silent }) => sum + silent, 0),
       found.reduce((sum, { all }) => sum + all, 0),
     ];
-    const strict = /dropped|doubled/.test(slip);
-    rows.push({
-      name: `${slip}, silent (${silent} of ${all}, five layouts)`,
-      value: (100 * silent) / all,
-      unit: "%",
-      wanted: strict ? "0" : "",
-    });
+    rows.push({ name, value: `${silent} of ${all}`, wanted });
   }
   return rows;
 }

@@ -44,7 +44,12 @@ export async function bench(): Promise<BenchRow[]> {
   const column = await recalculation("column");
   return [
     { name: "10,000 closest sizes by hand, INDEX/MATCH/MIN/ABS", value: byHand / 1000, unit: "s" },
-    { name: "10,000 rows of SIZEMATCH, times faster", value: byHand / row, unit: "×", wanted: "≥ 2" },
+    {
+      name: "10,000 rows of SIZEMATCH, times faster than the formula by hand",
+      value: byHand / row,
+      unit: "×",
+      wanted: "≥ 2",
+    },
     { name: "10,000 in one column call of SIZEMATCH, times faster", value: byHand / column, unit: "×", wanted: "≥ 10" },
     ...(await trackerRows()),
   ];
