@@ -1,11 +1,11 @@
 /**
- * Runs the engine's tests inside Stryker's own process: sixteen thousand changes, each with its own fresh load of the
- * test files that reach it, and nothing else between them. The test files and the assertions are those of `npm test`;
+ * Runs the engine's tests inside Stryker's own process: sixteen thousand changes, each with its own fresh load of
+ * the modules, and nothing else between them. The test files and the assertions are those of `npm test`;
  * only collecting and running them is done here, a hundred times as fast as starting a test run for each change.
  */
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { createRequire } from "node:module";
-import { dirname, join, relative, resolve } from "node:path";
+import { dirname, extname, join, relative, resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import { pathToFileURL } from "node:url";
 import vm from "node:vm";
@@ -18,7 +18,7 @@ import {
 } from "@stryker-mutator/api/test-runner";
 import { JestAsymmetricMatchers, JestChaiExpect, JestExtend } from "@vitest/expect";
 import * as chai from "chai";
-import { build } from "esbuild";
+import { transformSync } from "esbuild";
 import fc from "fast-check";
 
 /** What the copies of the sources find their switch under. */
@@ -37,8 +37,8 @@ const fewTries = {
     fc.assert(law, { ...wanted, numRuns: Math.min(wanted?.numRuns ?? 5, 5), endOnFailure: true, seed: 1 }),
 };
 
-/** Milliseconds of work after which a change that nothing has noticed counts as not noticed. */
-const ENOUGH = 3000;
+/** Milliseconds of work after which a change that nothing has noticed counts as not noticed: all tests that reach a file take less. */
+const ENOUGH = 10_000;
 
 /** describe, test and expect as the test files import them; what they declare is kept in `tests`, in order. */
 function declarations(file) {
@@ -77,42 +77,74 @@ function declarations(file) {
   return { tests, vitest: { describe, test, it: test, expect, beforeAll } };
 }
 
-/** One script a test file, with everything of ours it imports inside. */
-async function scripts(root) {
-  const files = ROOMS.flatMap((room) =>
+/** One script a file of ours, compiled once: each change makes its modules anew, the test files of one change share them. */
+class Modules {
+  #scripts = new Map();
+  #root;
+  #external;
+  #loaded = new Map();
+
+  constructor(root) {
+    this.#root = root;
+    this.#external = createRequire(join(root, "package.json"));
+  }
+
+  /** What a file exports; `standIns` are modules by name, for the files of this call only. */
+  load(path, standIns = {}) {
+    const found = this.#loaded.get(path);
+    if (found) return found.exports;
+    const module = { exports: {} };
+    this.#loaded.set(path, module);
+    const require = (name) => {
+      if (name in standIns) return standIns[name];
+      return name.startsWith(".") ? this.load(this.#find(dirname(path), name), standIns) : this.#external(name);
+    };
+    this.#script(path).runInThisContext()(require, module, module.exports);
+    return module.exports;
+  }
+
+  /** The next to ask for a module of this folder gets a fresh one. */
+  forget(folder) {
+    for (const path of this.#loaded.keys()) if (path.startsWith(folder)) this.#loaded.delete(path);
+  }
+
+  #find(folder, name) {
+    const path = resolve(folder, name);
+    const found = [path, `${path}.ts`, join(path, "index.ts")].find(
+      (candidate) => existsSync(candidate) && statSync(candidate).isFile(),
+    );
+    if (!found) throw new Error(`No file ${name} beside ${relative(this.#root, folder)}`);
+    return found;
+  }
+
+  #script(path) {
+    const known = this.#scripts.get(path);
+    if (known) return known;
+    const { code } = transformSync(here(path), {
+      loader: extname(path).slice(1),
+      format: "cjs",
+      target: "node20",
+      platform: "node",
+    });
+    const script = new vm.Script(`(function (require, module, exports) {${code}\n})`, { filename: path });
+    this.#scripts.set(path, script);
+    return script;
+  }
+}
+
+const here = (path) =>
+  readFileSync(path, "utf8")
+    .replaceAll("import.meta.dirname", JSON.stringify(dirname(path)))
+    .replaceAll("import.meta.url", JSON.stringify(pathToFileURL(path).href));
+
+/** The test files, but for those that are too slow. */
+const testFiles = (root) =>
+  ROOMS.flatMap((room) =>
     readdirSync(join(root, "tests", room), { recursive: true, encoding: "utf8" })
       .map((file) => `tests/${room}/${file.replaceAll("\\", "/")}`)
       .filter((file) => file.endsWith(".test.ts") && !TOO_SLOW.test(file))
       .sort(),
   );
-  const { outputFiles } = await build({
-    entryPoints: files.map((file) => join(root, file)),
-    outdir: join(root, ".bundled"),
-    outbase: root,
-    write: false,
-    bundle: true,
-    platform: "node",
-    format: "cjs",
-    target: "node20",
-    packages: "external",
-    logLevel: "error",
-    plugins: [{ name: "here", setup: (plugin) => plugin.onLoad({ filter: /tests[\\/].*\.ts$/ }, here) }],
-  });
-  const ofFile = new Map(outputFiles.map(({ path, text }) => [path, text]));
-  return new Map(
-    files.map((file) => {
-      const text = ofFile.get(join(root, ".bundled", file.replace(/\.ts$/, ".js")));
-      return [file, new vm.Script(`(function (require, module, exports) {${text}\n})`, { filename: file })];
-    }),
-  );
-}
-
-const here = ({ path }) => ({
-  contents: readFileSync(path, "utf8")
-    .replaceAll("import.meta.dirname", JSON.stringify(dirname(path)))
-    .replaceAll("import.meta.url", JSON.stringify(pathToFileURL(path).href)),
-  loader: "ts",
-});
 
 /** The tests of the module itself first, then pasted charts, then its room: they are the likeliest to notice. */
 function nearestFirst(files, changed) {
@@ -130,17 +162,16 @@ class InOneProcess {
 
   async init() {
     this.root = resolve(".");
-    this.require = createRequire(join(this.root, "package.json"));
-    this.scripts = await scripts(this.root);
+    this.modules = new Modules(this.root);
+    this.files = testFiles(this.root);
   }
 
-  /** The tests of a file, its modules fresh. */
+  /** The tests of a file. */
   load(file) {
     const { tests, vitest } = declarations(file);
-    const standIns = { vitest, "fast-check": { ...fewTries, default: fewTries } };
-    const require = (name) => standIns[name] ?? this.require(name);
-    const module = { exports: {} };
-    this.scripts.get(file).runInThisContext()(require, module, module.exports);
+    // What the tests share among them may declare tests too: for each file anew.
+    this.modules.forget(join(this.root, "tests"));
+    this.modules.load(join(this.root, file), { vitest, "fast-check": { ...fewTries, default: fewTries } });
     return tests;
   }
 
@@ -148,7 +179,8 @@ class InOneProcess {
     const space = (globalThis[NAMESPACE] ??= {});
     space.activeMutant = undefined;
     const done = [];
-    for (const file of this.scripts.keys()) {
+    this.modules.forget(this.root);
+    for (const file of this.files) {
       space.currentTestId = undefined;
       for (const test of this.load(file)) done.push(await this.run(test, () => (space.currentTestId = test.id)));
     }
@@ -160,9 +192,10 @@ class InOneProcess {
     const space = (globalThis[NAMESPACE] ??= {});
     Object.assign(space, { currentTestId: undefined, hitCount: 0, hitLimit, activeMutant: activeMutant.id });
     const wanted = testFilter && new Set(testFilter);
-    const reached = wanted ? new Set(testFilter.map((id) => id.slice(0, id.indexOf(" › ")))) : this.scripts.keys();
+    const reached = wanted ? new Set(testFilter.map((id) => id.slice(0, id.indexOf(" › ")))) : this.files;
     const files = nearestFirst([...reached], relative(this.root, sandboxFileName));
     const done = [];
+    this.modules.forget(this.root);
     const start = process.cpuUsage();
     try {
       run: for (const file of files) {
