@@ -249,6 +249,47 @@ describe("a request that is too large", () => {
   });
 });
 
+describe("a large write", () => {
+  it("is taken back in requests as small as those it was written in", async () => {
+    const line = (row: number, text: string) => Array.from({ length: 40 }, (_, column) => `${text} ${row}, ${column}`);
+    const rows = (text: string) => Array.from({ length: 900 }, (_, row) => line(row, text.padEnd(60, ".")));
+    const block = (text: string) => ({ row: 0, column: 0, cells: rows(text) });
+    let largest = 0;
+    // Larger than one of our requests, smaller than what all the cells take together.
+    open({
+      limit: 2_500_000,
+      before: (batch) => {
+        largest = Math.max(largest, JSON.stringify(batch).length);
+      },
+    });
+    const first = await carryOut({ cells: [{ sheet: "Sheet1", blocks: [block("hers")] }] });
+    expect(first).toMatchObject({ ok: true });
+    const before = await state();
+    const carried = await carryOut({ cells: [{ sheet: "Sheet1", blocks: [block("ours")] }] }, { overFilled: true });
+    if (!carried.ok) throw new Error(carried.refusal.code);
+    expect(JSON.stringify(carried.receipt.cells[0]!.formulas).length).toBeGreaterThan(2_500_000);
+    largest = 0;
+    expect(await takeBack(carried.receipt)).toEqual({ ok: true });
+    expect(largest).toBeGreaterThan(500_000);
+    expect(largest).toBeLessThan(1_500_000);
+    expect(await state()).toEqual(before);
+    const last = await Excel.run(async (context) => {
+      const cell = context.workbook.worksheets.getItem("Sheet1").getRange("AN900").load("values");
+      await context.sync();
+      return cell.values[0]![0] as string;
+    });
+    expect(last).toBe(`${"hers".padEnd(60, ".")} 899, 39`);
+  }, 120_000);
+  it("of several blocks goes in several requests, too", async () => {
+    const cells = Array.from({ length: 100 }, (_, row) => [`${row} ${"x".repeat(8000)}`]);
+    const blocks = [0, 1, 2].map((column) => ({ row: 0, column, cells }));
+    open({ limit: 2_000_000 });
+    const carried = await carryOut({ cells: [{ sheet: "Sheet1", blocks }] });
+    if (!carried.ok) throw new Error(carried.refusal.code);
+    expect(await takeBack(carried.receipt)).toEqual({ ok: true });
+  }, 60_000);
+});
+
 describe("a protected sheet", () => {
   it("is a sentence, and nothing is written", async () => {
     open();
