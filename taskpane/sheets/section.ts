@@ -1,5 +1,6 @@
 /** The Sheets section: set up, add to, take along, keep values. */
 import {
+  isTrackerThere,
   paneWords,
   refusalSentence,
   trackerKeys,
@@ -19,6 +20,8 @@ import { addColumns, addPerson, setUp, shopCopy } from "./set-up";
 
 const words = paneWords.sheets;
 
+const tableNames = ({ tables }: Facts): string[] => tables.map(({ name }) => name);
+
 export function sheetsSection(app: App): Shown {
   let facts: Facts | undefined;
   const boxes = new Map<TrackerKey, HTMLInputElement>();
@@ -32,7 +35,7 @@ export function sheetsSection(app: App): Shown {
 
   const wanted = () => trackerKeys.filter((key) => boxes.get(key)?.checked && !boxes.get(key)?.disabled);
   const showBrings = () => {
-    const all = facts ? trackersToMake(wanted(), facts.sheets) : [];
+    const all = facts ? trackersToMake(wanted(), facts.sheets, tableNames(facts)) : [];
     const others = all.filter((key) => !wanted().includes(key)).map(trackerSheetName);
     brings.textContent = others.length > 0 ? words.brings(others) : "";
   };
@@ -67,7 +70,7 @@ export function sheetsSection(app: App): Shown {
     facts = read.value;
     const { sheets, tables } = facts;
     for (const [key, box] of boxes) {
-      const isThere = sheets.some((sheet) => sheet.toLowerCase() === trackerSheetName(key).toLowerCase());
+      const isThere = isTrackerThere(key, sheets, tableNames(facts));
       box.disabled = isThere;
       if (isThere) box.checked = false;
       box.parentElement!.querySelector(".hint")!.textContent = isThere ? words.isThere : words.about[key];

@@ -33,6 +33,7 @@ export async function setUp(app: App, wanted: readonly TrackerKey[], facts: Fact
     units,
     facts.tables.map(({ name }) => name),
   );
+  if (plans.length === 0) return app.say(words.allThere);
   const carried = await carryOutAll(plans);
   if (!carried.ok) return app.say(refusalSentence(carried.refusal), "warning");
   const made = plans.flatMap(({ sheets = [] }) => sheets.map(({ sheet }) => sheet));

@@ -47,6 +47,17 @@ describe("setUp", () => {
     expect(wraps.map(([wrap]) => wrap)).toEqual([false, true, true, true]);
     expect(long).toBeGreaterThan(1.5 * short);
   }, 60_000);
+  it("writes nothing where all of it is there, on a sheet she has given another name", async () => {
+    await setUp(app, ["stash"], await facts(), "in");
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Stash").name = "Cupboard";
+      await context.sync();
+    });
+    await setUp(app, ["stash"], await facts(), "in");
+    expect(said.at(-1)).toContain("there already");
+    expect(written).toHaveLength(1);
+    expect((await facts()).sheets).toEqual(["Sheet1", "Cupboard"]);
+  }, 60_000);
   it("asks for a choice first", async () => {
     await setUp(app, [], await facts(), "in");
     expect(said.at(-1)).toContain("Choose");

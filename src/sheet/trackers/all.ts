@@ -50,16 +50,18 @@ export function trackersToMake(
   tables?: readonly string[],
 ): TrackerKey[] {
   const list: TrackerKey[] = [];
-  const isThere = (key: TrackerKey): boolean =>
-    tables && key !== "shoppingList" ? isAmong(trackers[key].table, tables) : isAmong(trackerSheetName(key), sheets);
   const add = (key: TrackerKey): void => {
-    if (list.includes(key) || isThere(key)) return;
+    if (list.includes(key) || isTrackerThere(key, sheets, tables)) return;
     needsOf(key).forEach(add);
     list.push(key);
   };
   wanted.forEach(add);
   return list;
 }
+
+/** Whether a tracker is there, as `trackersToMake` has it. */
+export const isTrackerThere = (key: TrackerKey, sheets: readonly string[], tables?: readonly string[]): boolean =>
+  tables && key !== "shoppingList" ? isAmong(trackers[key].table, tables) : isAmong(trackerSheetName(key), sheets);
 
 const isAmong = (name: string, names: readonly string[]): boolean =>
   names.some((one) => one.toLowerCase() === name.toLowerCase());

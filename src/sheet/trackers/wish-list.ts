@@ -115,7 +115,8 @@ export function findSheet(wanted: PlannedCell = "pockets", expected = 6): SheetP
     ({ row, column: WANTED.column, cells: [[cell]], format: "text", style: "input" }) as const;
   const has = 'SEW.HASDETAILS(WishList[Details],$B$4,$B$5="yes")';
   const none = '"Nothing on the wish list has that."';
-  const formula = `=IF($B$4="","Write a detail above.",FILTER(WishList[[Pattern]:[Details]],IFERROR(${has}=TRUE,FALSE),${none}))`;
+  const empty = 'IF(SUMPRODUCT(1-ISBLANK(WishList[Details]))=0,"No pattern on the wish list has details yet."';
+  const formula = `=IF($B$4="","Write a detail above.",${empty},FILTER(WishList[[Pattern]:[Details]],IFERROR(${has}=TRUE,FALSE),${none})))`;
   return {
     sheet: FIND_SHEET,
     blocks: [
