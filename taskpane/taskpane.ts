@@ -57,11 +57,8 @@ function cannotStart(sentence: string): void {
 }
 
 // office.js comes from Microsoft's address and may not have come at all.
-if (typeof Office === "undefined") {
-  cannotStart(words.noOffice);
-  // The functions come after this script and would find nobody to announce themselves to.
-  Object.assign(globalThis, { CustomFunctions: { associate: () => undefined } });
-} else
+if (typeof Office === "undefined") cannotStart(words.noOffice);
+else
   void Office.onReady(({ host }) => {
     if (host !== Office.HostType.Excel) cannotStart(words.noExcel);
     else if (!Office.context.requirements.isSetSupported("ExcelApi", "1.12")) cannotStart(words.tooOld);
