@@ -134,6 +134,7 @@ function withColumns(grid: Cells, head: number, titles: Cells): Result<Grid> {
     if (isMissing(cell) && figure === undefined) continue;
     if (isMissing(cell) && cell !== 0)
       return refuse("columnWithoutHeading", { column: String(column + 1), figure: cellText(figure ?? null) });
+    if (isErrorCell(cell)) return refuse("errorCell", { error: cell.error });
     if (typeof cell === "number" && cell > LARGEST) return refuse("excelDate", { text: cellText(cell) });
     const label = cellText(cell);
     if (seen.has(labelKey(label))) return refuse("sizeTwice", { size: label });

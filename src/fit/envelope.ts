@@ -119,7 +119,7 @@ export function envelopes(groups: readonly Cell[], sizes: readonly Cell[]): Resu
   }
   // A nought is size 0 where a group has one, else a blank cell.
   const listed = read.filter(({ text }) => text !== "0");
-  if (listed.length === 0) return refuse("blank", { wanted: "the pattern's size groups, such as 6-12" });
+  if (listed.length === 0) return refuse("blank", { wanted: "one of the pattern's size groups, such as 6-12" });
   const wanted = wantedSizes(sizes, listed);
   if (!wanted.ok) return wanted;
   if (wanted.value.length === 0) return refuse("blank", { wanted: "a size" });

@@ -10,7 +10,7 @@ export const chartSentences: Sentences<ChartProblems> = {
   unexpected: ({ text }) => `Unexpected trouble in this function, which is our fault and not yours (${text}).`,
   unreadableName: ({ text, what }) => `"${text}" holds no letters or digits: write ${what}.`,
 
-  emptyChart: ({ wanted }) => `There is nothing in this range: choose ${wanted} with its headings.`,
+  emptyChart: ({ wanted }) => `There is nothing in this range: choose ${wanted} together with the headings.`,
   chartHeadings: ({ found }) =>
     `No headings stand above "${found}", so the sizes aren't known: choose the chart with its headings, and if this is a table's name, add [#All] to it.`,
   wrongTable: ({ found, wanted }) => `This range holds ${found}, and ${wanted} are needed here: choose that table.`,

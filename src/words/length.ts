@@ -2,7 +2,7 @@ import type { Sentences } from "./sentences";
 import type { LengthProblems } from "../problem";
 
 export const lengthSentences: Sentences<LengthProblems> = {
-  blank: ({ wanted }) => `This is blank: ${wanted} is needed here.`,
+  blank: ({ wanted }) => `This is blank: ${wanted.includes(", such as ") ? `${wanted},` : wanted} is needed here.`,
   unreadableLength: ({ text }) => `"${text}" can't be read as a length. Write it like 30 1/2, 77.5 cm or 2 3/8 yd.`,
   unknownUnit: ({ text, known }) => `"${text}" is not a unit known here. Write ${known}.`,
   negative: ({ text, what }) => `${what} can't be below zero, and this is ${text}.`,

@@ -6,7 +6,9 @@ export const sizeSentences: Sentences<SizeProblems> = {
   cmAgainstInches: ({ found, against }) =>
     `${found} against ${against}: cm against inches? Write the unit beside the figure.`,
   aboveChart: ({ measure, place, by, end }) =>
-    `${measure} at the ${place} is ${by} above this chart, which ends at ${end}.`,
+    by === "just"
+      ? `${measure} at the ${place} is just above this chart: ${end} stops short of its upper end.`
+      : `${measure} at the ${place} is ${by} above this chart, which ends at ${end}.`,
   belowChart: ({ measure, place, by, end }) =>
     `${measure} at the ${place} is ${by} below this chart, which begins at ${end}.`,
   fallingRow: ({ place, size, figures }) =>

@@ -9,7 +9,8 @@ export const yardageSentences: Sentences<YardageProblems> = {
   unknownNap: ({ text }) => `"${text}" doesn't say which nap. Write with, without or either.`,
   napNotPrinted: ({ view, width }) =>
     `Only an amount without nap is printed${viewText(view)} on ${width}: with nap it needs more, and how much isn't said.`,
-  noAmount: ({ view, width, size }) => `No amount is printed${viewText(view)} on ${width} in size ${size}.`,
+  noAmount: ({ view, width, size }) =>
+    `No amount is printed${viewText(view)} on ${width} in size ${size}: choose another width or size.`,
   widthNotPrinted: ({ width, known, enough, estimateFrom }) =>
     `${width} is not printed here (${known}). ${
       enough === null

@@ -1,6 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { FIGURES, INDEX_HEADINGS, indexRows, MISSES, SIZES, wide } from "./charts";
-import { BLANK, call, callWithZeros, column, expectError, expectRefusal, type Grid, isError } from "./functions";
+import {
+  BLANK,
+  errorCell,
+  call,
+  callWithZeros,
+  column,
+  expectError,
+  expectRefusal,
+  type Grid,
+  isError,
+} from "./functions";
 
 const FOUR = [10, 12, 14, 16];
 const SMALL: Grid = [
@@ -184,6 +194,14 @@ describe("a chart's cells", () => {
     expect(await call("SIZEMATCH", ranges, "bust", 87)).toBe("S");
     expect(await call("SIZEMATCH", ranges, "bust", 93)).toBe("M");
     expect(await call("SIZEMATCH", ranges, "bust", 95)).toBe("L");
+  });
+  test("that hold an error above the figures are that error, never a size of that name", async () => {
+    const broken = [
+      ["Size", 10, 12, errorCell("#N/A")],
+      ["Bust", 32, 34, 36],
+    ];
+    expect(await call("SIZEMATCH", broken, "bust", 36)).toMatchObject({ error: "#N/A" });
+    expect(await call("SIZEMATCH", turned(broken), "bust", 36)).toHaveProperty("error");
   });
   test("that Excel made a date of are named as dates", async () => {
     const dates = [["Measurement", "Unit", 46182, 46363], ...MISSES.slice(1).map((cells) => cells.slice(0, 4))];

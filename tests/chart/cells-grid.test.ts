@@ -62,6 +62,9 @@ describe("readGrid", () => {
     expect(refused([["Waist", 24, 25], ["Hip", 34, 35]])).toEqual(["chartHeadings", { found: "Waist" }]);
     expect(refused([["Size", "Unit"], ["Waist", "in"], ["Hip", "in"]])).toEqual(["chartHeadings", { found: "Size" }]);
   }); // prettier-ignore
+  test("passes on an error where a size should stand, instead of answering with its text as a size", () => {
+    expect(refused([["Size", 8, { error: "#REF!" }], ["Waist", 24, 25]])).toEqual(["errorCell", { error: "#REF!" }]);
+  }); // prettier-ignore
   test("refuses figures without a heading, a size twice, a date for a size, and two charts", () => {
     expect(refused([["Size", 8, null], ["Waist", 24, 25]])).toEqual([
       "columnWithoutHeading", { column: "3", figure: "25" },

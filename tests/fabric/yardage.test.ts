@@ -189,9 +189,11 @@ describe("printedYardage, as an envelope prints it", () => {
     expect(said([table(row(44, [2, 2.1, 2]), row(45, [2, 2.3, 2]), row(45, [2, 2.2, 2]))])).toMatchObject({ amount: 2.3 }); // prettier-ignore
     expect(said([table(row(45, [2, null, 2]), row(45, [2, 2.2, 2]))])).toMatchObject({ amount: 2.2 });
     expect(said([table(row(45, [2, null, 2]), row(45, [1, null, 2]))])).toBe(
-      "No amount is printed for view A on 45 in in size 12.",
+      "No amount is printed for view A on 45 in in size 12: choose another width or size.",
     );
-    expect(said([table(row(45, [2]))])).toBe("No amount is printed for view A on 45 in in size 12.");
+    expect(said([table(row(45, [2]))])).toBe(
+      "No amount is printed for view A on 45 in in size 12: choose another width or size.",
+    );
   });
 
   test("hands on a cell that can't be read", () => {

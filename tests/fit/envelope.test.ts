@@ -25,7 +25,7 @@ describe("envelopes", () => {
   it("takes a nought for size 0 only where a group has it", () => {
     expect(buy(["0-8", "10-18"], 0)).toEqual(["0-8"]);
     expect(buy(["6-12", 0], 0)).toBe("This is blank: a size is needed here.");
-    expect(buy([0, ""], 8)).toBe("This is blank: the pattern's size groups, such as 6-12 is needed here.");
+    expect(buy([0, ""], 8)).toBe("This is blank: one of the pattern's size groups, such as 6-12, is needed here.");
   });
 
   it("counts 2X, 2XL and XXL as one size, XS to 3XS downward", () => {

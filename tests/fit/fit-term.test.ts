@@ -145,7 +145,7 @@ describe("easeBand", () => {
 
   it("says what it doesn't know", () => {
     expect(said(easeBand("tent", "bust", "fitted"))).toMatch(/^"tent" is not a garment known here\./);
-    expect(said(easeBand("dress", "bust", " "))).toBe("This is blank: a fit word, such as fitted is needed here.");
+    expect(said(easeBand("dress", "bust", " "))).toBe("This is blank: a fit word, such as fitted, is needed here.");
     expect(said(easeBand("dress", "bust", " snug "))).toBe(
       '"snug" is not a fit word known here. Known are close-fitting, fitted, semi-fitted, loose-fitting, very loose-fitting.',
     );

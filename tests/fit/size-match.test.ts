@@ -194,7 +194,7 @@ describe("sizeMatch, its refusals", () => {
     expect(refused(ranges(null), 44)).toBe("44 at the bust is 4 above this chart, which ends at size M (38 to 40).");
     const touching = chart(["S", "M"], { bust: [{ low: 34, high: 38 }, M] });
     expect(refused(touching, 40)).toBe(
-      "40 in at the bust is just above this chart, which ends at size M (38 to 40 in).",
+      "40 in at the bust is just above this chart: size M (38 to 40 in) stops short of its upper end.",
     );
   });
   test("asks about centimetres against inches where the number would do as the other", () => {
@@ -366,7 +366,7 @@ describe("readPlaceCell", () => {
     expect(readPlaceCell("Rückenlänge", [back("body", "backWaistLength")])).toMatchObject({ value: "backWaistLength" });
     expect(readPlaceCell("Rückenlänge", [back("finished", "backLength")])).toMatchObject({ value: "backLength" });
     const [blank, thigh] = [readPlaceCell(0, [own]), readPlaceCell("thigh", [own])];
-    expect(blank.ok || sentence(blank.problem)).toBe("This is blank: a place, such as bust is needed here.");
+    expect(blank.ok || sentence(blank.problem)).toBe("This is blank: a place, such as bust, is needed here.");
     expect(thigh.ok || sentence(thigh.problem)).toBe("This chart has no row for thigh. It has bust, hip, Yoke depth.");
     expect(readPlaceCell(0, [own])).toMatchObject({ problem: { code: "blank" } });
     expect(readPlaceCell("bust", [])).toMatchObject({ problem: { code: "placeNotOnChart" } });

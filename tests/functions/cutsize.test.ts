@@ -140,7 +140,7 @@ describe("CUTSIZE", () => {
 
   test("names what is blank", async () => {
     expect(await CUTSIZE([misses(), body, BLANK])).toEqual(
-      value("This is blank: a garment, such as shirt is needed here."),
+      value("This is blank: a garment, such as shirt, is needed here."),
     );
     expect(await CUTSIZE([misses(), [[BLANK]], "shirt"])).toMatchObject({ error: "#VALUE!" });
     expect(await CUTSIZE([[[BLANK]], body, "shirt"])).toMatchObject({ error: "#VALUE!" });

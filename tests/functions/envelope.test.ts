@@ -50,7 +50,7 @@ describe("ENVELOPE", () => {
       expect(await ENVELOPE([column("6-12", BLANK, "14-20"), column(BLANK, 14, "")], blanks)).toBe("14-20");
       expect(await ENVELOPE([groups, BLANK], blanks)).toEqual(value("This is blank: a size is needed here."));
       expect(await ENVELOPE([BLANK, 12], blanks)).toEqual(
-        value("This is blank: the pattern's size groups, such as 6-12 is needed here."),
+        value("This is blank: one of the pattern's size groups, such as 6-12, is needed here."),
       );
     }
   });

@@ -141,7 +141,7 @@ describe("BUYLENGTH", () => {
     expect(await BUYLENGTH(["2 yd", "0.1 m"])).toBe(1.9);
   });
   test("needs both", async () => {
-    expect(await BUYLENGTH([2, BLANK])).toEqual(value("This is blank: a step, such as 0.125 is needed here."));
+    expect(await BUYLENGTH([2, BLANK])).toEqual(value("This is blank: a step, such as 0.125, is needed here."));
     expect(await BUYLENGTH([BLANK, 0.1])).toEqual(value("This is blank: a length is needed here."));
     expect(await BUYLENGTH([2, BLANK], 0)).toMatchObject({ error: "#VALUE!" });
     expect(await BUYLENGTH([2, "0 m"])).toMatchObject({ error: "#VALUE!" });
@@ -149,8 +149,8 @@ describe("BUYLENGTH", () => {
   test("answers a column, but says when the one step is blank", async () => {
     expect(await BUYLENGTH([column(1.01, BLANK, 2), 0.1])).toEqual([[1.1], [""], [2]]);
     expect(await BUYLENGTH([column(1.01, 2), BLANK])).toEqual([
-      [value("This is blank: a step, such as 0.125 is needed here.")],
-      [value("This is blank: a step, such as 0.125 is needed here.")],
+      [value("This is blank: a step, such as 0.125, is needed here.")],
+      [value("This is blank: a step, such as 0.125, is needed here.")],
     ]);
   });
   test("never buys less, nor a whole step more", () => {

@@ -107,7 +107,7 @@ describe("SIZEBYPLACE", () => {
     );
     for (const blanks of [null, 0] as const)
       expect(await SIZEBYPLACE([misses(), [[BLANK]]], blanks)).toEqual(
-        value("There is nothing in this range: choose measurements with its headings."),
+        value("There is nothing in this range: choose measurements together with the headings."),
       );
   });
 });

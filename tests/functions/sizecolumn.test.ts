@@ -91,7 +91,7 @@ describe("SIZECOLUMN", () => {
       value('This range holds two charts (headings again at "Measurement"): choose one of them.'),
     );
     expect(await SIZECOLUMN([[[BLANK]], 8])).toEqual(
-      value("There is nothing in this range: choose a chart with its headings."),
+      value("There is nothing in this range: choose a chart together with the headings."),
     );
     const date = [
       ["Size", 46577],

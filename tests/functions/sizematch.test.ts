@@ -59,7 +59,9 @@ describe("SIZEMATCH", () => {
     ];
     for (const [bust, size] of expected) expect(await SIZEMATCH([classes(), "bust", bust]), String(bust)).toBe(size);
     expect(await SIZEMATCH([classes(), "bust", 131])).toEqual(
-      notAvailable("131 cm at the bust is just above this chart, which ends at size 128 (125 to 131 cm)."),
+      notAvailable(
+        "131 cm at the bust is just above this chart: size 128 (125 to 131 cm) stops short of its upper end.",
+      ),
     );
     expect(await SIZEMATCH([classes(), "bust", 131, "atmost"])).toBe(128);
   });
@@ -133,7 +135,7 @@ describe("SIZEMATCH", () => {
         value("This is blank: a measurement is needed here."),
       );
       expect(await SIZEMATCH([misses(), BLANK, 34], blanks)).toEqual(
-        value("This is blank: a place, such as bust is needed here."),
+        value("This is blank: a place, such as bust, is needed here."),
       );
     }
   });

@@ -118,7 +118,7 @@ describe("YARDAGE", () => {
     ];
     for (const blanks of [null, 0] as const)
       expect(await YARDAGE([hole, "A", 45, 12], blanks)).toEqual(
-        notAvailable("No amount is printed for view A on 45 in in size 12."),
+        notAvailable("No amount is printed for view A on 45 in in size 12: choose another width or size."),
       );
   });
   test("refuses what it can't read", async () => {
