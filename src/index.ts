@@ -35,6 +35,7 @@ export * from "./sheet/plan";
 export { fabricWidth, widthChange, type FabricWidthOptions, type WidthChange } from "./fabric/fabric-width";
 export { extraYardage, type ExtraYardage } from "./fabric/extra-yardage";
 export * from "./sheet/names";
+export { tablesOf } from "./sheet/references";
 export * from "./sheet/chart-sheet";
 export * from "./sheet/chart-text";
 export * from "./sheet/chart-index";

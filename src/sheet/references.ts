@@ -54,6 +54,18 @@ export function columnLetters(column: number): string {
  */
 export const addressOfCell = (row: number, column: number): string => `$${columnLetters(column)}$${row + 1}`;
 
+/** A quoted text, or a table's name before its bracket. */
+const TABLES = /"(?:[^"]|"")*"|(?<![\p{L}\p{N}_.\\\]'])([\p{L}_\\][\p{L}\p{N}_.\\]*)\[/gu;
+
+/**
+ * The tables that a formula names, each once.
+ *
+ * @example tablesOf('=SUM(Stash[Length])&"Old[x]"') //=> ["Stash"]
+ */
+export const tablesOf = (formula: string): string[] => [
+  ...new Set([...formula.matchAll(TABLES)].flatMap(([, name]) => (name === undefined ? [] : [name]))),
+];
+
 /** A text, a sheet's name or a table's column, in which letters and digits are no address. */
 const NAMED = /"(?:[^"]|"")*"|'[^']*'|\[[^[\]]*\]/g;
 const ADDRESS = /(?<![\w.])\$?[A-Z]{1,3}\$?\d{1,7}(?![\w(.])/i;

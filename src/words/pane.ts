@@ -232,6 +232,8 @@ export const paneWords = {
     leftAlone: (sheet: string, address: string, formula: string) => `${sheet}, ${address}: ${formula}`,
     sheetGone: (sheet: string) =>
       `There is no sheet "${sheet}" now: its formulas stay remembered. Give it that name again and press once more.`,
+    tableGone: (table: string) =>
+      `There is no table "${table}" now: the formulas that look at it stay values, and remembered. Give it that name again and press once more.`,
     showOther: (cells: number) =>
       `${count(cells, "cell shows", "cells show")} something else than the kept values, because what they look at has changed.`,
     showsOther: (sheet: string, address: string, was: string, is: string) =>

@@ -2,6 +2,7 @@
 import {
   addressOf,
   bringBack,
+  isNamed,
   isOurFormula,
   keepAgain,
   keptText,
@@ -9,13 +10,14 @@ import {
   readKept,
   refusalSentence,
   sameShown,
+  tablesOf,
   type CellsPlan,
   type KeptFormulas,
   type ShownNow,
   type WriteRefusal,
 } from "../../src/index";
 import type { App } from "../app";
-import { carryOut, readFormulas, readShown, recall, type Reading } from "../excel";
+import { carryOut, readFacts, readFormulas, readShown, recall, type Reading } from "../excel";
 
 const words = paneWords.sheets;
 /** Under which the workbook remembers the formulas. */
@@ -79,19 +81,33 @@ export async function comeBack(app: App): Promise<readonly string[]> {
   }
   const now = await shownNow();
   if (!now.ok) return refused(app, now.refusal);
-  const { cells, left } = bringBack(kept.value, now.value);
+  const facts = await readFacts();
+  if (!facts.ok) return refused(app, facts.refusal);
   const { value: shown } = now;
-  // A sheet that has been renamed may get its name back: its formulas stay remembered.
-  const waiting = kept.value.filter(({ sheet }) => shown(sheet, 0, 0) === undefined);
+  const tables = facts.value.tables.map(({ name }) => name);
+  // Excel takes no formula that names a table that is not there, and none of those written with it.
+  const gone = ({ sheet, formula }: KeptFormulas) =>
+    shown(sheet, 0, 0) === undefined ? undefined : tablesOf(formula).find((table) => !isNamed(table, tables));
+  const { cells, left } = bringBack(
+    kept.value.filter((one) => gone(one) === undefined),
+    shown,
+  );
+  const lost = kept.value.filter((one) => gone(one) !== undefined);
+  // A sheet or a table that has been renamed may get its name back: its formulas stay remembered.
+  const waiting = [...kept.value.filter(({ sheet }) => shown(sheet, 0, 0) === undefined), ...lost];
   const text = waiting.length > 0 ? keptText(waiting) : null;
   const carried = await carryOut({ cells, kept: [{ key: KEY, text, lessThanBefore: true }] }, { overFilled: true });
   if (!carried.ok) return refused(app, carried.refusal);
   app.wrote(carried.receipt, words.whatBroughtBack);
   const others = await changedBy(cells, shown);
-  const said = words.broughtBack(left.length);
-  app.say(others.length > 0 ? `${said} ${words.showOther(others.length)}` : said, left.length > 0 ? "warning" : "said");
+  const said = words.broughtBack(left.length + lost.length);
+  app.say(
+    others.length > 0 ? `${said} ${words.showOther(others.length)}` : said,
+    left.length + lost.length > 0 ? "warning" : "said",
+  );
   return [
-    ...[...new Set(waiting.map(({ sheet }) => sheet))].map(words.sheetGone),
+    ...[...new Set(waiting.filter((one) => !lost.includes(one)).map(({ sheet }) => sheet))].map(words.sheetGone),
+    ...[...new Set(lost.map((one) => gone(one)!))].map(words.tableGone),
     ...left.map(({ sheet, address, formula }) => words.leftAlone(sheet, address, formula)),
     ...others.slice(0, LISTED),
     ...(others.length > LISTED ? [words.more(others.length - LISTED)] : []),

@@ -94,6 +94,23 @@ describe("keep, twice", () => {
     expect(said.at(-1)).toContain("1 cell shows something else");
   }, 60_000);
 
+  it("brings back all but the formulas whose table has gone, and those when it is there again", async () => {
+    await write("G1:G2", [["=SEW.EASE(38,34)"], ["=SEW.EASE(SUM(Hers[Finished]),SUM(Hers[Body]))"]]);
+    await keep(app);
+    const rename = (from: string, to: string) =>
+      Excel.run(async (context) => {
+        context.workbook.tables.getItem(from).name = to;
+        await context.sync();
+      });
+    await rename("Hers", "Mine");
+    expect(await comeBack(app)).toEqual([expect.stringContaining('There is no table "Hers" now')]);
+    expect(said.at(-1)).toContain("but for 1 place");
+    expect(await formulas("G1:G2")).toEqual(["=SEW.EASE(38,34)", 12]);
+    await rename("Mine", "Hers");
+    expect(await comeBack(app)).toEqual([]);
+    expect(await formulas("G2")).toEqual(["=SEW.EASE(SUM(Hers[Finished]),SUM(Hers[Body]))"]);
+  }, 60_000);
+
   it("remembers the formulas of a sheet that has another name, until it has its own again", async () => {
     await keep(app);
     const rename = (from: string, to: string) =>
