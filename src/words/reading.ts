@@ -31,6 +31,8 @@ export const doubts = {
     `"${label}" is headed ${unit}, but its numbers look like ${other}.`,
   unknownPlace: (label: string) => `"${label}" is not a place known here. It keeps its own name and fits nothing else.`,
   noLabel: () => "Figures without a label: it isn't known what they measure, so they were left out.",
+  namelessPair: () =>
+    "Figures without a label: they were taken as the row above in the other unit. If they measure something else, type their label in front of them and paste again.",
   outOfOrder: (figure: string, label: string) =>
     `${figure} breaks the order of the sizes in "${label}". Compare it with the pattern.`,
   offGrade: (figure: string, label: string) =>

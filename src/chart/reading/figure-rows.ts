@@ -6,6 +6,7 @@ import { cellOf, isFormulaLike, type Row } from "./cell";
 import { readFabricLabel, readViews } from "./fabric-label";
 import { isFabricRow, isWidthFigure } from "./cloth-row";
 import { fabricReadings } from "./fabric-rows";
+import { isPartly } from "./fabric-sentence";
 import { looseCount, looseRow } from "./loose";
 import { measureReadings } from "./measure-rows";
 import { fitRow, type Fit, type Misfit } from "./rows";
@@ -44,6 +45,8 @@ export function readFit(row: Row, fit: Fit, state: State): boolean {
 export function readTwoRuns(row: Row, fit: Fit, state: State): boolean {
   const count = state.header!.columns.length;
   if (row.layout !== "spaced" || count < 2 || !/\d\D+\d/.test(fit.label)) return false;
+  // "Size 8: 1/2 yd, sizes 10 12 14: 3/4 yd": the figures in front are sizes.
+  if (fit.single && isPartly(fit.label)) return false;
   const isWidth = isWidthFigure(state.kind === "fabric");
   const words = fit.label.split(" ").slice(0, 60);
   for (let cut = words.length; cut > 2; cut--) {

@@ -65,7 +65,10 @@ const GOES_ON = /(?:\b(?:to|of|from|at|and|the|de|du|von|bis|zum|zur)|[,/&-])$/i
 function isLongerLabel(first: string, second: string): boolean {
   if (GOES_ON.test(first) && !isSizeWord(first)) return true;
   const whole = readPlace(`${first} ${second}`, "body");
-  return whole !== null && readPlace(second, "body") !== whole && !isSizeWord(first);
+  const own = readPlace(second, "body");
+  // "Height 5'4\"" above "Sleeve": the first is whole without the second.
+  if (own !== null && readPlace(first, "body") === whole) return false;
+  return whole !== null && own !== whole && !isSizeWord(first);
 }
 
 function oneRow(first: Row, second: Row): Row {

@@ -26,7 +26,7 @@ interface Word {
 }
 
 const UNIT = String.raw`(?:["″”'′]{1,2}|ins?\.?|inch|inches|cms?\.?|yds?\.?|mm?\.?)`;
-const NUMBER = String.raw`(?:\d{1,4}[.,]\d{1,3}|[.,]\d{1,3}|\d{1,3}-\d{1,2}[/⁄]\d{1,2}|\d{1,2}[/⁄]\d{1,2}|\d{1,4}[¼½¾\u2150-\u215E]|[¼½¾\u2150-\u215E]|\d{1,4})`;
+const NUMBER = String.raw`(?:\d['’′]\d{1,2}|\d{1,4}[.,]\d{1,3}|[.,]\d{1,3}|\d{1,3}-\d{1,2}[/⁄]\d{1,2}|\d{1,2}[/⁄]\d{1,2}|\d{1,4}[¼½¾\u2150-\u215E]|[¼½¾\u2150-\u215E]|\d{1,4})`;
 const FIGURE = new RegExp(String.raw`^[+-]?${NUMBER}${UNIT}?(?:[-–—/]${NUMBER}${UNIT}?)?[*†‡]{0,3}[,;:|]?$`, "iu");
 const MARK = /^(?:n\/a|n\.a\.|["″”〃]|''|do\.|ditto|dito|idem)$/i;
 const UNIT_WORD = new RegExp(`^${UNIT}[,;|]?$|^(?:yards?|metres?|meters?|zoll|mètres?|metros?)[,;|]?$`, "i");

@@ -172,6 +172,8 @@ function unlabelled(
     unit: stream.unit ?? named,
   };
   pairUnits(previous, record, record.unit !== null, state.found);
+  // The heading names one unit only: a row that lost its label may stand in this proportion too.
+  if (named === null && stream.unit === null && state.unit !== null) state.found.warn(row.line, doubts.namelessPair());
   return [record];
 }
 

@@ -13,7 +13,7 @@ import { looseCount } from "./loose";
 import type { Doubts, Reading } from "./record";
 import { joinLabel, type Fit, type Misfit } from "./rows";
 import { readSizes } from "./size-rows";
-import { isSizeLabel, isSizeWord, isSystemWord } from "./sizes";
+import { isAlsoPlace, isSizeLabel, isSizeWord, isSystemWord } from "./sizes";
 import type { State } from "./state";
 import { turnedChart } from "./turned";
 
@@ -89,15 +89,23 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
   const { found } = state;
   const text = joinLabel(row.cells);
   const loose = fit && !fit.ok ? fit : looseCount(row);
-  const label = trimMarks(loose.label, ":.…·_=|,; ");
-  const count = "count" in loose ? loose.count : 0;
+  const whole = trimMarks(loose.label, ":.…·_=|,; ");
+  const behind = "count" in loose ? loose.count : 0;
   const sentence = state.header ? fabricSentence(row, text, state) : null;
   if (sentence) {
     state.readings.push(...sentence);
     state.header!.used = true;
     return;
   }
-  if (count === 0) return;
+  if (behind === 0) return;
+  const kind = state.measureKind ?? "body";
+  const placeOf = (words: string) => readPlace(readViews(words).rest || words, kind);
+  // "Bust O1.5 33": a figure that a letter spoilt stands at the end of the label, and the figures before it too.
+  const spoilt = withoutFigures(whole);
+  const isSpoilt = placeOf(spoilt.label) !== null;
+  const label = isSpoilt ? spoilt.label : whole;
+  const count = behind + (isSpoilt ? spoilt.figures : 0);
+  const place = placeOf(label);
   if (count > 1 && state.header && isLostSizes(row, label, state.header.sizes, state.previous === null)) {
     const { used, sizes } = state.header;
     found.error(row.line, used ? doubts.sizesUnread() : doubts.sizeRowCount(count, sizes.length));
@@ -109,9 +117,6 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
     found.error(row.line, doubts.formulaLabel(text));
     return;
   }
-  const kind = state.measureKind ?? "body";
-  // "Bust O1.5": a figure that a letter spoilt stands at the end of the label.
-  const place = readPlace(readViews(label).rest || label, kind) ?? readPlace(withoutSpoiltFigure(label), kind);
   const isFabricLike =
     state.kind === "fabric" && !isNotion(text) && label.split(/\s+/).length <= 8 && isFabricLabel(label);
   const isShort = label.split(/\s+/).filter(Boolean).length <= 8;
@@ -136,13 +141,20 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
 
 /** A row of sizes that could not be read; a list of some of the sizes above is nothing new. */
 function isLostSizes(row: Row, label: string, sizes: readonly string[], isApart: boolean): boolean {
+  // "Taille" and "Größe" may be a waist and a height that lost a figure.
+  if (!isApart && isAlsoPlace(label)) return false;
   if (!isSizeWord(label) && !(isApart && isSystemWord(label))) return false;
   return row.text.split(/[\s,;|]+/).some((word) => isSizeLabel(word) && !sizes.includes(word));
 }
 
-function withoutSpoiltFigure(label: string): string {
+/** A label without the figures at its end, and how many of these can be read. */
+function withoutFigures(label: string): { readonly label: string; readonly figures: number } {
   const words = label.split(" ");
-  return words.length > 1 && /\d/.test(words.at(-1)!) ? words.slice(0, -1).join(" ") : label;
+  let end = words.length;
+  while (end > 1 && /\d/.test(words[end - 1]!)) end--;
+  // "30 1/2" is one: a fraction behind a space isn't counted again.
+  const figures = words.slice(end).filter((word) => /^\d[\d.,¼½¾⅛⅜⅝⅞]*["″]?$/.test(word)).length;
+  return { label: words.slice(0, end).join(" "), figures };
 }
 
 const isFabricLabel = (label: string): boolean => {

@@ -74,7 +74,7 @@ export function streamsOf(
     if (others.some((other) => other !== null))
       streams.push(otherStream(streams.at(-1)!, others, cells, sizes, place, found));
   }
-  nameBlocks(streams);
+  nameBlocks(streams, place === null);
   return streams;
 }
 
@@ -120,7 +120,7 @@ function otherStream(
   const figures = others.map((other) => other?.value ?? null);
   const named = others.find((other) => other?.unit)?.unit ?? null;
   const second: Stream = { unit: named, figures, cells };
-  nameBlocks([first, second]);
+  nameBlocks([first, second], place === null);
   const [unit, otherUnit] = [first.unit, second.unit];
   if (!unit || !otherUnit) return second;
   figures.forEach((figure, index) => {
@@ -133,8 +133,8 @@ function otherStream(
   return second;
 } // prettier-ignore
 
-/** Two streams of the same lengths: which is in inches (or yards), and which in centimetres (or metres). */
-export function nameBlocks(streams: readonly Stream[]): void {
+/** Two streams of the same lengths: which is in inches (or, of cloth, in yards), and which in centimetres (or metres). */
+export function nameBlocks(streams: readonly Stream[], isCloth = true): void {
   const [a, b] = streams;
   if (!a || !b || (a.unit && b.unit)) return;
   const partner: Readonly<Record<LengthUnit, LengthUnit>> = { in: "cm", cm: "in", yd: "m", m: "yd" };
@@ -143,6 +143,7 @@ export function nameBlocks(streams: readonly Stream[]): void {
   else if (b.unit) a.unit = partner[b.unit];
   else if (ratio > 2.3 && ratio < 2.8) [a.unit, b.unit] = ["in", "cm"];
   else if (ratio > 0.36 && ratio < 0.43) [a.unit, b.unit] = ["cm", "in"];
+  else if (!isCloth) return;
   else if (ratio > 0.84 && ratio < 0.99) [a.unit, b.unit] = ["yd", "m"];
   else if (ratio > 1.01 && ratio < 1.19) [a.unit, b.unit] = ["m", "yd"];
 }

@@ -20,10 +20,14 @@ export interface Turned {
 /** The turned chart that begins at a row, or null. Rows of sizes with too few or too many cells are named and left out. */
 export function turnedChart(rows: readonly Row[], at: number, found: Doubts, isFabric = false): Turned | null {
   const spread = spreadRows(rows, at, isFabric);
-  if (!spread || spread.body.length === 0) return null;
-  const { head, body } = spread;
-  const turned = columnsOf(head, body, found);
-  let { next } = spread;
+  if (!spread) return null;
+  const { head } = spread;
+  // A heading may stand between the places and the first size.
+  const first = spread.body.length > 0 ? { ...spread, headings: [] } : partAgain(rows, spread.next, spread);
+  if (!first) return null;
+  const [corner, ...columns] = columnsOf(head, first.body, found);
+  const turned = corner ? [corner, ...first.headings, ...columns] : [];
+  let { next } = first;
   for (let more = partAgain(rows, next, spread); more; more = partAgain(rows, next, spread)) {
     const [sizes, ...others] = columnsOf(head, more.body, found);
     if (sizes) turned.push(...more.headings, withCorner(sizes), ...others);
@@ -36,7 +40,7 @@ export function turnedChart(rows: readonly Row[], at: number, found: Doubts, isF
 function partAgain(
   rows: readonly Row[],
   from: number,
-  { body: above, run }: Spread,
+  { head, body: above, run }: Spread,
 ): (SizeRun & { readonly headings: readonly Row[] }) | null {
   const heading = rows[afterBlanks(rows, from)];
   if (!run || !heading || heading.text.length > 60 || looseCount(heading).count > 0) return null;
@@ -45,7 +49,8 @@ function partAgain(
   const start = afterBlanks(rows, afterBlanks(rows, from) + 1);
   const again = run(start);
   const size = again.body[0]?.[0]?.text;
-  return above.some((cells) => cells[0]!.text === size)
+  const isWhole = again.body.some((cells) => cells.length === head.at(-1)!.length);
+  return (above.length === 0 && isWhole) || above.some((cells) => cells[0]!.text === size)
     ? { ...again, headings: [{ ...heading, cells: filled }] }
     : null;
 }
@@ -157,8 +162,9 @@ function spacedSpread(rows: readonly Row[], at: number, isFabric: boolean): Spre
     if (!isNames && !(isFabric && isBareWidths(names, rows.slice(at + 1, at + 8)))) continue;
     const run = (from: number): SizeRun =>
       sizeRun(rows, from, names.length, (other) => sizeAndFigures(other, names.length - 1));
-    const first = run(at + 1);
-    if (first.body.some((cells) => cells.length === names.length)) return { head: [names], ...first, run };
+    const spread = { head: [names], ...run(at + 1), run };
+    const part = spread.body.length > 0 ? spread : partAgain(rows, spread.next, spread);
+    if (part?.body.some((cells) => cells.length === names.length)) return spread;
   }
   return null;
 }

@@ -43,3 +43,20 @@ describe("joinedRows", () => {
     });
   });
 });
+
+describe("joinedRows on rows whose figures can't be read", () => {
+  it("doesn't give one row's figures to the label above it", () => {
+    const lines = page(INCHES, "Size 8 10 12", "Height tall tall tall", "Sleeve 22 22 1/2 23");
+    expect(paste(lines).tables).toEqual([["body in | 8 10 12", "sleeveLength: Sleeve | 22 22.5 23"]]);
+  });
+});
+
+describe("looseRow", () => {
+  it("reads feet and inches", () => {
+    const lines = page(INCHES, "Size 8 10 12", `Height 5'4" 5'5" 5'6"`, "Sleeve 22 22 1/2 23");
+    expect(paste(lines)).toEqual({
+      tables: [["body in | 8 10 12", "height: Height | 64 65 66", "sleeveLength: Sleeve | 22 22.5 23"]],
+      issues: [],
+    });
+  });
+});

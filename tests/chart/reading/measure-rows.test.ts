@@ -64,6 +64,14 @@ describe("measureReadings in two units", () => {
   });
 });
 
+describe("measureReadings on a second figure in brackets", () => {
+  it("never takes girths for yards and metres, whatever stands beside them", () => {
+    const { tables, issues } = paste(sheet("Body measurements (in)", sizes, "Hip|33|34|36 (37)"));
+    expect(tables).toEqual([["body in | 8 10 12", "hip: Hip | 33 34 36", "hip: Hip | - - 37"]]);
+    expect(issues).toEqual([`3 warning (hip) ${doubts.repeatedPlace("hip")}`]);
+  });
+});
+
 describe("measureReadings on units of other lengths", () => {
   it("turns metres of height into centimetres and yards of hem into inches", () => {
     expect(paste(sheet("Body measurements (cm)", sizes, "Height (m)|1.60|1.64|1.68", "Bust|80|84|88"))).toEqual({
@@ -162,5 +170,19 @@ describe("measureReadings on kinds and views", () => {
     expect(
       paste(sheet("Body measurements (cm)", "Size|98|104|110", "Brustumfang|55|56|58")).tables[0]!.slice(1),
     ).toEqual(["chest: Brustumfang | 55 56 58"]);
+  });
+});
+
+describe("measureReadings on figures that lost their label", () => {
+  it("says so when they could be the row above in a unit that the heading doesn't name", () => {
+    const lines = ["Body measurements (cm)", "Size|3-6M|6-9M|9-12M", "High bust|69.5|70.5|71.5", "|27.5|28|28.5"];
+    expect(paste(sheet(...lines)).issues).toEqual([`4 warning ${doubts.namelessPair()}`]);
+  });
+  it("takes a waist in French with a figure too few for no row of sizes", () => {
+    const lines = ["Mesures (cm)", "Taille|34|36|38", "Poitrine|80|84|88", "Taille|60|64", "Hanches|86|90|94"];
+    expect(paste(sheet(...lines))).toEqual({
+      tables: [["body cm | 34 36 38", "bust: Poitrine | 80 84 88", "hip: Hanches | 86 90 94"]],
+      issues: [`4 error (waist) ${doubts.count("Taille", 2, 3)}`],
+    });
   });
 });

@@ -395,3 +395,47 @@ describe("turnedChart with bare widths across", () => {
     ]);
   });
 });
+
+describe("turnedChart with a heading right below the places", () => {
+  it.each(["|", " "])("reads the sizes below a group's name (%j)", (gap) => {
+    const lines = ["Size|Bust|Waist", "Misses", "36|84|66", "38|88|70", "Women's", "40|92|74", "42|96|78"];
+    expect(paste(page(CM, ...lines.map((line) => line.replaceAll("|", gap === " " ? " " : "\t"))))).toEqual({
+      tables: [["body cm | 36 38 40 42", "bust: Bust | 84 88 92 96", "waist: Waist | 66 70 74 78"]],
+      issues: [],
+    });
+  });
+  it("gives each kind its rows", () => {
+    const rows = ["Size|Bust|Waist", "Body (cm)", "36|84|66", "38|88|70", "Finished (cm)", "36|90|70", "38|94|74"];
+    expect(paste(sheet(...rows))).toEqual({
+      tables: [
+        ["body cm | 36 38", "bust: Bust | 84 88", "waist: Waist | 66 70"],
+        ["finished cm | 36 38", "bust: Bust | 90 94", "waist: Waist | 70 74"],
+      ],
+      issues: [],
+    });
+  });
+  it("gives each view its rows", () => {
+    const rows = [
+      "Finished measurements (cm)",
+      "Size|Bust|Hem",
+      "View A",
+      "36|84|66",
+      "38|88|70",
+      "View B",
+      "36|84|96",
+      "38|88|97",
+    ];
+    expect(paste(sheet(...rows))).toEqual({
+      tables: [
+        [
+          "finished cm | 36 38",
+          "bust A: Bust | 84 88",
+          "hemWidth A: Hem | 66 70",
+          "bust B: Bust | 84 88",
+          "hemWidth B: Hem | 96 97",
+        ],
+      ],
+      issues: [],
+    });
+  });
+});
