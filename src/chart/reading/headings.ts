@@ -57,7 +57,9 @@ export function readHeading(text: string): Heading | null {
  * The unit that a heading or label names: "(in)", "Inches:", "en cm". "in" is a unit only in brackets, after a comma
  * or slash, at the end, or alone, because it is a word too.
  */
-export function unitsIn(text: string): { readonly unit: LengthUnit | null; readonly both: boolean } {
+export function unitsIn(printed: string): { readonly unit: LengthUnit | null; readonly both: boolean } {
+  // Quotation marks around words are no inches.
+  const text = printed.replace(/["“”]\p{L}[^"“”]{0,60}["“”]/gu, " ");
   const units = new Set<LengthUnit>();
   const words = [...text.matchAll(/["″”]|\p{L}+\.?/gu)];
   words.forEach((match, index) => {

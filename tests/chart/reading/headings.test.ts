@@ -135,3 +135,13 @@ describe("readCharts under a line that begins with a unit's word", () => {
     expect(paste(page(...lines))).toEqual({ tables: [["body cm | 98 104", "wrist: Wrist | 13 13.5"]], issues: [] });
   });
 });
+
+describe("readCharts with a name in quotation marks", () => {
+  it.each(['The "Rosa" blouse', "The “Rosa” blouse", '"Rosa"'])("doesn't take the marks of %s for inches", (name) => {
+    const lines = ["Body measurements (cm)", "Size\t34\t36", "Bust\t80\t84", name, "Hip\t86\t90"];
+    expect(paste(page(...lines))).toEqual({
+      tables: [["body cm | 34 36", "bust: Bust | 80 84", "hip: Hip | 86 90"]],
+      issues: [],
+    });
+  });
+});
