@@ -8,7 +8,8 @@ import { readClothLength, readClothWidth, type ClothLength, type ClothWidth } fr
 import { cellWords, headedRows, sameWords, type HeadedRow } from "./headed-rows";
 import { readMoney } from "./money";
 
-const PROJECT_HEADINGS = {
+/** Under which headings SHOPLIST looks for each thing of a project; ours first. */
+export const PROJECT_HEADINGS = {
   needed: ["Needed", "Fabric needed", "Length needed", "Amount needed", "Length", "Amount"],
   fabric: ["Fabric", "Cloth", "Material"],
   project: ["Project", "Name"],
@@ -23,7 +24,8 @@ const PROJECT_HEADINGS = {
 } as const;
 type ProjectColumn = keyof typeof PROJECT_HEADINGS;
 
-const STASH_HEADINGS = {
+/** The same for a stash piece. */
+export const STASH_HEADINGS = {
   length: ["Length", "Amount"],
   fabric: ["Fabric", "Cloth", "Material"],
   piece: ["Piece", "Stash piece", "Name", "Label"],

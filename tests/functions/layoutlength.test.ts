@@ -78,9 +78,11 @@ describe("LAYOUTLENGTH", () => {
       HEADINGS,
       ...Array.from({ length: 40 }, (_, i) => [`Piece ${i}`, 11 + (i % 9), 7 + (i % 8), "in", 1]),
     ];
+    const begin = performance.now();
     const first = await call([list, 45, "yd"]);
     const from = performance.now();
     for (let i = 0; i < 10; i++) expect(await call([list, 45, "yd"])).toBe(first);
-    expect(performance.now() - from).toBeLessThan(200);
+    // A remembered layout takes about a thirtieth of a search; looked for anew each time, ten would take ten times as long.
+    expect(performance.now() - from).toBeLessThan(5 * (from - begin));
   });
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { columnsPlan } from "../../src/sheet/trackers/all";
 import { changeReferences, columnLetters, ownColumns, thisRow } from "../../src/sheet/references";
 import {
   headingRow,
@@ -162,4 +163,23 @@ describe("trackerColumns", () => {
       }),
     );
   });
+});
+
+describe("columnsPlan", () => {
+  const there = { sheets: ["Mine"], tables: ["Mine"] };
+  const added = (key: "projects" | "stash", headings: readonly string[]) =>
+    columnsPlan(key, { name: "Mine", sheet: "Mine", row: 0, column: 0, headings }, "in", there)
+      .flatMap(({ columns = [] }) => columns.flatMap((plan) => plan.columns))
+      .map(({ heading }) => heading);
+  it("adds no second column for what hers has under a name that the shopping list knows", () => {
+    const headings = added("projects", ["Project", "Cloth", "Fabric width"]);
+    expect(headings).not.toContain("Fabric");
+    expect(headings).not.toContain("Width");
+    expect(headings).toContain("Status");
+    expect(added("stash", ["Label", "Material", "Length"])).not.toEqual(expect.arrayContaining(["Fabric"]));
+  });
+  it("adds the columns that reckon whatever hers are called", () =>
+    expect(added("projects", ["Project", "Amount", "Buy"])).toEqual(expect.arrayContaining(["Needed", "To buy"])));
+  it("adds ours where hers has neither name", () =>
+    expect(added("projects", ["Colour"])).toEqual(expect.arrayContaining(["Project", "Fabric", "Width"])));
 });

@@ -1,3 +1,4 @@
+import { PROJECT_HEADINGS, STASH_HEADINGS } from "../../project/shop-rows";
 import { indexPlan, INDEX_CELL, INDEX_SHEET } from "../chart-index";
 import { isFormula, type SheetPlan, type WorkbookPlan } from "../plan";
 import { trackerColumns, trackerSheet, type HerTable, type Tracker, type TrackerKey, type Units } from "../tracker";
@@ -98,7 +99,7 @@ export function columnsPlan(
   units: Units,
   there: { readonly sheets: readonly string[]; readonly tables: readonly string[] },
 ): WorkbookPlan[] {
-  const plan = trackerColumns(trackers[key], her, units);
+  const plan = trackerColumns(trackers[key], her, units, { sameAs: otherNames(key, her.headings) });
   if (plan.columns.length === 0) return [];
   const last = { columns: [plan], show: her.sheet };
   if (!plan.columns.some(({ cell }) => cell !== null && isFormula(cell))) return [last];
@@ -106,6 +107,20 @@ export function columnsPlan(
   const hasIndex = [...needed.flatMap(({ sheets = [] }) => sheets.map(({ sheet }) => sheet)), ...there.sheets];
   const index = needsIndex(key) && !isAmong(INDEX_SHEET, hasIndex) ? [emptyIndexPlan()] : [];
   return [...index, ...needed, last];
+}
+
+/** Columns of hers that stand for ours, by our headings: "Cloth" for Fabric. Those with a formula are added all the same. */
+function otherNames(key: TrackerKey, headings: readonly string[]): Record<string, string> {
+  const words = key === "projects" ? PROJECT_HEADINGS : key === "stash" ? STASH_HEADINGS : {};
+  const ours = key === "shoppingList" ? [] : trackers[key].columns;
+  const pairs = Object.values<readonly string[]>(words).flatMap(([first, ...others]) => {
+    const plain = ours.some(({ heading, formula }) => heading === first && formula === undefined);
+    const own = others.find((other) => isAmong(other, headings) && !ours.some(({ heading }) => heading === other));
+    return plain && first !== undefined && own !== undefined && !isAmong(first, headings)
+      ? [[first, own] as const]
+      : [];
+  });
+  return Object.fromEntries(pairs);
 }
 
 /** A tracker's sheet as it is set up, without any rows of hers. */
