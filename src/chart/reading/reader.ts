@@ -125,6 +125,13 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
     if (place !== null && isShort && count > 1) found.error(row.line, doubts.noSizes(label), { place });
     return;
   }
+  // Amounts for some of the sizes, in a sentence: "sizes 10 12 14 need 3/4 yd interfacing".
+  const isForSome =
+    state.kind === "fabric" && !isNotion(text.replace(/interfacing/gi, "")) && /\bsizes? ?\d/i.test(label);
+  if (!isShort && isForSome && row.text.length <= 160 && fabricAmount(row.text)) {
+    found.error(row.line, doubts.count(label.slice(0, 60), count, wanted));
+    return;
+  }
   if (!isShort || (/\.$/.test(row.text) && label.split(/\s+/).length > 4)) return;
   const isRowLike =
     place !== null ||
@@ -146,6 +153,8 @@ function isLostSizes(row: Row, label: string, sizes: readonly string[], isApart:
   if (!isSizeWord(label) && !(isApart && isSystemWord(label))) return false;
   return row.text.split(/[\s,;|]+/).some((word) => isSizeLabel(word) && !sizes.includes(word));
 }
+
+const fabricAmount = (text: string): boolean => /\d ?(?:yds?|m)\b/i.test(text) && readFabricLabel(text).part !== null;
 
 /** A label without the figures at its end, and how many of these can be read. */
 function withoutFigures(label: string): { readonly label: string; readonly figures: number } {

@@ -36,3 +36,12 @@ describe("readRows", () => {
     });
   });
 });
+
+describe("readRows on a sentence about some of the sizes", () => {
+  it("names it, for its amounts are not for all of them", () => {
+    const lines = ['A 45" 2 2 1/8 2 1/4', "Size 8 needs 1/2 yd, sizes 10 12 14 need 3/4 yd interfacing"];
+    const { tables, issues } = paste(page("Fabric required (yd)", "Size 8 10 12", ...lines));
+    expect(tables).toEqual([["fabric yd | 8 10 12", "A, main, 45 in, nap? | 2 2.125 2.25"]]);
+    expect(issues).toEqual([expect.stringMatching(/^4 error /)]);
+  });
+});
