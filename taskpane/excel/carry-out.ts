@@ -192,15 +192,17 @@ async function addColumns(context: Excel.RequestContext, added: Before["columns"
   for (const [index, column] of plan.columns.entries()) {
     const at = area.column + area.columns + index;
     const blank = Array.from({ length: rows }, () => [""]);
-    // A heading such as =1 is text: it stands in the values, because a name would be read as a formula.
-    const heading = asText(column.heading, "@");
-    table.columns.add(undefined, [[heading], ...blank], heading === column.heading ? heading : undefined);
+    // A heading such as =1 or 6-12 is text: it stands in the values, because Excel would read a name as it reads typing.
+    const isWords = /^\p{L}[^\d]*$/u.test(column.heading) && !/^(?:true|false)$/i.test(column.heading);
+    const heading = isWords ? column.heading : asText(column.heading, "General");
+    table.columns.add(undefined, [[heading], ...blank], isWords ? heading : undefined);
     headings.push(column.heading);
     const cells = Array.from({ length: rows }, () => [column.cell]);
     if (rows > 0) await writeCells(sheet, area.row + 1, at, cells, () => column.format);
     dressColumn(sheet, column, area.row, at, Math.max(1, rows));
   }
-  await context.sync();
+  const headed = sheet.getRangeByIndexes(area.row, area.column + area.columns, 1, headings.length);
+  await verify(context, added.sheet, [{ range: headed, cells: [headings] }]);
 }
 
 function point(context: Excel.RequestContext, planned: PlannedName, before: NamePointed, done: Done): void {
