@@ -20,6 +20,10 @@ export const doubts = {
     `"${text}" is not a figure, so this cell was left empty. Type what the pattern prints.`,
   unreadable: (text: string) =>
     `"${text}" can't be read as a figure, so this cell was left empty. Type what the pattern prints.`,
+  dateFigure: (text: string) =>
+    `A spreadsheet has made a date of this (${text}), so this cell was left empty. Type what the pattern prints.`,
+  dateSize: (size: string) =>
+    `"${size}" is a date, which a spreadsheet makes of sizes such as 6-12. Type the size as the pattern prints it.`,
   negative: (text: string) => `A length can't be below zero, and this is ${text}.`,
   zero: (text: string) => `A measurement can't be ${text}. Type what the pattern prints, or leave the cell empty.`,
   noHeading: () =>

@@ -12,7 +12,7 @@ import { joinedRows, onePerLine } from "./joined";
 import { looseCount } from "./loose";
 import type { Doubts, Reading } from "./record";
 import { joinLabel, type Fit, type Misfit } from "./rows";
-import { readSizes } from "./size-rows";
+import { flagDates, readSizes } from "./size-rows";
 import { isAlsoPlace, isSizeLabel, isSizeWord, isSystemWord } from "./sizes";
 import type { State } from "./state";
 import { turnedChart } from "./turned";
@@ -75,7 +75,10 @@ function readAtPlain(rows: readonly Row[], at: number, state: State): number {
   const fit = state.header ? fitHere(row, state) : null;
   if (at === 0) {
     const head = readHeaderRow({ ...row, cells: [{ ...row.cells[0]!, text: "Size" }, ...row.cells.slice(1)] });
-    if (head) state.header = makeHeader(head, row, new Map());
+    if (head) {
+      state.header = makeHeader(head, row, new Map());
+      flagDates(state.header, state.found);
+    }
     return 1;
   }
   if (readSizes(rows, at, fit, state)) return 1;

@@ -1,5 +1,6 @@
 /** Which rows are rows of sizes, and which only look like one. */
 import { doubts } from "../../words/reading";
+import { LARGEST } from "../cell";
 import { readPlace } from "../places";
 import { plainWords } from "../vocabulary/words";
 import type { Row } from "./cell";
@@ -12,6 +13,7 @@ import { startKind, readTableHeading } from "./heading-rows";
 import { kindOf, readHeading } from "./headings";
 import { joinedRows } from "./joined";
 import { fitRow, type Fit, type Misfit } from "./rows";
+import type { Doubts } from "./record";
 import { isAlsoPlace } from "./sizes";
 import type { State } from "./state";
 
@@ -89,9 +91,22 @@ function mayHeadSizes(head: HeaderRow, header: Header | null): boolean {
   return !widths && !nap && !views && (part === null || !partKnown);
 }
 
+const DATE =
+  /^(?:\d{1,2}\.?[-/ ]?(?:jan|feb|f[ée]v|m[aä]r|mrz|apr|avr|ma[iy]|jun|juin|jul|juil|aug|ao[uû]|sep|o[ck]t|nov|d[eé]c|dez)\p{L}{0,7}\.?(?:[-/ ]\d{2,4})?|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}{0,6}[- ]\d{1,4}|\d{4}-\d\d-\d\d|\d{1,2}([/.])\d{1,2}\1\d{2,4})$/iu;
+
+/** Sizes such as 6-12 that a spreadsheet has turned into dates before they were copied. */
+export function flagDates({ line, sizes, columns }: Header, found: Doubts): void {
+  sizes.forEach((size, index) => {
+    if (!DATE.test(size.trim()) && !(Number(size) > LARGEST)) return;
+    const { column } = columns.find((other) => other.size === index)!.cell;
+    found.error(line, doubts.dateSize(size), { size, column });
+  });
+}
+
 function takeHeader(header: Header, state: State): void {
   const { found } = state;
   state.header = header;
+  flagDates(header, found);
   state.columnUnits = new Map();
   const seen = new Set<string>();
   header.sizes.forEach((size, index) => {

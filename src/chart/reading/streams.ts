@@ -1,6 +1,7 @@
 /** The figures of one row: under each size, in one unit or two. */
 import { clean, convert, type LengthUnit } from "../../length";
 import { doubts } from "../../words/reading";
+import { LARGEST } from "../cell";
 import type { Figure, Span } from "../model";
 import type { Cell } from "./cell";
 import { convertFigure, highOf, lowOf, middle, readFigure, type PrintedFigure } from "./figures";
@@ -55,6 +56,11 @@ export function streamsOf(
             : from === unit
               ? reading.value
               : convertPrinted(reading.value, from!, unit!);
+        if (value !== null && (highOf(value) ?? 0) > LARGEST) {
+          found.error(cell.line, doubts.dateFigure(cell.text), more);
+          figures.push(null);
+          return;
+        }
         if (value === null || (lowOf(value) ?? 0) < 0) {
           if (value === null) found.error(cell.line, doubts.unreadable(cell.text), more);
           else found.warn(cell.line, doubts.negative(cell.text), more);
