@@ -50,6 +50,7 @@ export { salePrice } from "./project/sale-price";
 export { shopList, shopListCells, type ShopRow } from "./project/shop-list";
 export type { ShopCell } from "./project/shop-rows";
 export { paneWords } from "./words/pane";
+export { capital } from "./words/sentences";
 export * from "./sheet/tracker";
 export * from "./sheet/trackers/all";
 export {

@@ -3,6 +3,7 @@ import { readUnit, type PrintedUnit } from "../length/units";
 import { formatLength } from "../length/format";
 import { TOLERANCE } from "../length/round-up";
 import { answer, refuse, type Result } from "../problem";
+import { capital } from "../words/sentences";
 
 /** A spreadsheet error that a cell holds: "#DIV/0!". */
 export interface ErrorCell {
@@ -124,9 +125,4 @@ export function readUnitCell(cell: Cell): Result<PrintedUnit | undefined> {
   if (isErrorCell(cell)) return errorCellProblem(cell);
   const unit = typeof cell === "string" ? readUnit(cell) : undefined;
   return unit ? answer(unit) : refuse("unknownUnit", { text: cellText(cell), known: KNOWN_UNITS });
-}
-
-/** Words with a capital, for the beginning of a sentence. */
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

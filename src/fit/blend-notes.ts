@@ -1,6 +1,5 @@
 import { convert } from "../length/length";
 import { TOLERANCE } from "../length/round-up";
-import { capital } from "../chart/cell";
 import { placeName } from "../chart/places";
 import type { Body } from "../chart/model";
 import type { BlendGirth } from "./blend-girths";
@@ -9,7 +8,7 @@ import { betweenSizes, type Fitting } from "./fitting";
 import type { Judgement } from "./judge";
 import { adjustmentKind, aSize, easeOf, spoken } from "./lengths";
 import { settingLength, type BetweenSizes } from "./settings";
-import { inARow } from "../words/sentences";
+import { capital, inARow } from "../words/sentences";
 
 /** A note for each girth: the line to draw, the rule, and what lies beyond the outermost size. */
 export function girthNotes(

@@ -1,4 +1,4 @@
-import { capital } from "../chart/cell";
+import { capital } from "../words/sentences";
 import { formatLength } from "../length/format";
 import { convert } from "../length/length";
 import { sameFigure, TOLERANCE } from "../length/round-up";

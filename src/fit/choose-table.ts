@@ -2,13 +2,12 @@ import { bodyMeasures, chooseChart, nearestCharts } from "../chart/cells-choose"
 import type { Body, Chart, Place } from "../chart/model";
 import { placeName } from "../chart/places";
 import { labelKey, sizeIndex } from "../chart/size-label";
-import { capital } from "../chart/cell";
 import { answer, refuse, type Result } from "../problem";
 import { blend } from "./blend";
 import { cutSize } from "./cut-size";
 import { figureType, namedTables, tablesApart, TELLING } from "./figure-type";
 import type { FitOptions } from "./fitting";
-import { listed } from "./listed";
+import { capital, listed } from "../words/sentences";
 import { hasPlace } from "./measures";
 
 /** What the table is chosen for. */

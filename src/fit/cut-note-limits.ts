@@ -7,7 +7,7 @@ import { FRAME_PLACES, LENGTHS } from "./body-order";
 import { betweenSizes, type Fitting } from "./fitting";
 import type { Judgement } from "./judge";
 import { aSize, easeOf, spoken } from "./lengths";
-import { listed } from "./listed";
+import { listed } from "../words/sentences";
 import type { BetweenSizes } from "./settings";
 
 /** A judgement with a size to cut. */

@@ -9,9 +9,8 @@ import { figureTypeNote, tablesNote } from "./figure-type";
 import { fitting, leastAt, type Fitting, type FitOptions } from "./fitting";
 import { judge, type JudgedPlace } from "./judge";
 import { adjustmentKind, aSize, easeOf, spoken } from "./lengths";
-import { listed } from "./listed";
 import { bodyFigure } from "./measures";
-import { inARow } from "../words/sentences";
+import { inARow, listed } from "../words/sentences";
 
 /**
  * The sentences that go with `cutSize`: the blend first where the places differ, then the one size and why, what was

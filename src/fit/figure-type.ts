@@ -1,6 +1,5 @@
 import { convert } from "../length/length";
 import { TOLERANCE } from "../length/round-up";
-import { capital } from "../chart/cell";
 import { placeName } from "../chart/places";
 import { labelKey, sizesText } from "../chart/size-label";
 import { answer, type Result } from "../problem";
@@ -8,7 +7,7 @@ import type { Body, BodyUnit, Chart, Place } from "../chart/model";
 import { fitting, type FitOptions } from "./fitting";
 import { frameOf } from "./frame";
 import { spoken } from "./lengths";
-import { listed } from "./listed";
+import { capital, listed } from "../words/sentences";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
 
 /** Height and back waist length tell the figure type; girths then tell the size. */

@@ -1,7 +1,7 @@
 import { sameLabel } from "../chart/size-label";
 import { answer, type Result } from "../problem";
 import { envelopes } from "./envelope";
-import { listed } from "./listed";
+import { listed } from "../words/sentences";
 
 /** Which size groups of a pattern to buy. */
 export interface GroupsNote {

@@ -1,5 +1,6 @@
-import { capital, isErrorCell, type Cell, type Cells } from "../chart/cell";
+import { isErrorCell, type Cell, type Cells } from "../chart/cell";
 import { refuse, answer, type Result } from "../problem";
+import { capital } from "../words/sentences";
 
 /** A cell's own words; "" for a blank one, which may arrive as 0, and for one that holds an error. */
 export function cellWords(cell: Cell): string {
