@@ -18,7 +18,7 @@ export interface App {
   /** Remembers a write, so that it can be taken back. */
   wrote(receipt: Receipt, what: string): void;
   /** Runs what a button does: shows that something is going on, and says so when our own code fails. */
-  run(work: () => Promise<void>): Promise<void>;
+  run(task: () => Promise<void>): Promise<void>;
 }
 
 interface Written {
@@ -62,12 +62,37 @@ export function createApp(): { readonly app: App; readonly foot: HTMLElement } {
     app.say(isEnd ? `${said} ${words.noMoreSteps}` : said, taken.ok ? "said" : "warning");
   };
 
+  let slow: ReturnType<typeof setTimeout> | undefined;
+  let isBusy = false;
+  const work = () => {
+    clearTimeout(slow);
+    isBusy = true;
+    document.body.setAttribute("aria-busy", "true");
+    // Quick work says nothing in between.
+    slow = setTimeout(() => app.say(words.working), 500);
+  };
+  /** Whether there was work. */
+  const rest = (): boolean => {
+    clearTimeout(slow);
+    if (status.textContent === words.working) app.say("");
+    document.body.removeAttribute("aria-busy");
+    const wasBusy = isBusy;
+    isBusy = false;
+    return wasBusy;
+  };
+
   const app: App = {
     say(sentence, tone = "said") {
       status.textContent = sentence;
       status.classList.toggle("warning", tone === "warning");
     },
-    ask: (question, answers) => askIn(foot, question, answers),
+    async ask(question, answers) {
+      // It is her turn: nothing works meanwhile.
+      const isWorking = rest();
+      const answer = await askIn(foot, question, answers);
+      if (isWorking) work();
+      return answer;
+    },
     wrote(receipt, what) {
       written.push({ receipt, what });
       if (written.length > REMEMBERED) {
@@ -76,19 +101,15 @@ export function createApp(): { readonly app: App; readonly foot: HTMLElement } {
       }
       showBack();
     },
-    async run(work) {
-      document.body.setAttribute("aria-busy", "true");
-      // Quick work says nothing in between.
-      const slow = setTimeout(() => app.say(words.working), 500);
+    async run(task) {
+      work();
       try {
-        await work();
+        await task();
       } catch (error) {
         console.error(error);
         app.say(words.failure(error instanceof Error ? error.message : String(error)), "warning");
       } finally {
-        clearTimeout(slow);
-        if (status.textContent === words.working) app.say("");
-        document.body.removeAttribute("aria-busy");
+        rest();
       }
     },
   };
