@@ -23,6 +23,10 @@ export interface WriteRefusals {
   readonly changedMeanwhile: { readonly sheet: string };
   /** Somebody else has made a sheet or a table of a name between our look and our write. */
   readonly takenMeanwhile: Record<string, never>;
+  /** Somebody else works in the workbook at the same time, and Excel lets only one of the two changes through. */
+  readonly shared: Record<string, never>;
+  /** The workbook or sheet is of a kind that lacks what was to be written; `message` is Excel's own. */
+  readonly unsupported: { readonly message: string };
   readonly changedSince: { readonly sheet: string };
   readonly nothingToTakeBack: Record<string, never>;
   readonly failed: { readonly message: string };
@@ -65,6 +69,10 @@ export const refusalSentences: Sentences<WriteRefusals> = {
     `"${sheet}" was changed in another window while this was being written; what was put in there stays. ${untouched} Press again.`,
   takenMeanwhile: () =>
     `A sheet or table of that name was made in another window while this was being written; it stays as it is. ${untouched} Press again, or choose another name.`,
+  shared: () =>
+    `Somebody else is changing this workbook at the same moment. ${untouched} Wait until the other change shows, then press again.`,
+  unsupported: ({ message }) =>
+    `This workbook or sheet can't hold that (${message}). ${untouched} A workbook shared the old way takes no tables: end that under Review, Unshare Workbook, then press again.`,
   changedSince: ({ sheet }) => `"${sheet}" has been changed since it was written.`,
   nothingToTakeBack: () => "It is gone already: there is nothing left to take back.",
   failed: ({ message }) => `Excel refused: ${message} ${untouched}`,

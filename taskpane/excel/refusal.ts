@@ -28,6 +28,13 @@ export function refusalOf(error: unknown): WriteRefusal {
       return { code: "tooLarge", details: {} };
     case "ItemAlreadyExists":
       return { code: "takenMeanwhile", details: {} };
+    case "Conflict":
+    case "RequestAborted":
+      return { code: "shared", details: {} };
+    case "UnsupportedFeature":
+    case "UnsupportedOperation":
+    case "UnsupportedSheet":
+      return { code: "unsupported", details: { message: trimmed(message ?? code) } };
     case "ApiNotFound":
     case "ApiNotAvailable":
       return { code: "tooOld", details: { what: message ?? code } };
@@ -35,3 +42,6 @@ export function refusalOf(error: unknown): WriteRefusal {
       return { code: "failed", details: { message: message ?? String(error) } };
   }
 }
+
+/** Excel's sentence as a part of ours. */
+const trimmed = (message: string): string => message.trim().replace(/\.$/, "");

@@ -15,11 +15,12 @@ export interface HelpFunction {
   readonly parameters: readonly HelpParameter[];
 }
 
-/** @throws when the file is not there or is not what it should be */
+/** All functions by name. @throws when the file is not there or is not what it should be */
 export async function loadFunctions(): Promise<readonly HelpFunction[]> {
   const answer = await fetch(`functions.json?${ADDIN_VERSION}`);
   if (!answer.ok) throw new Error(`functions.json: ${answer.status}`);
-  return ((await answer.json()) as { functions: HelpFunction[] }).functions;
+  const { functions } = (await answer.json()) as { functions: HelpFunction[] };
+  return functions.sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 /**

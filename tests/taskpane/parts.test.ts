@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { refusalSentence } from "../../src/index";
 import { decode, openFile, pastedText } from "../../taskpane/chart/files";
 import { sparkPoints } from "../../taskpane/chart/sparkline";
 import { asText, columnLetters, holds, isFormulaCell, restored, slices } from "../../taskpane/excel/cells";
@@ -122,10 +123,26 @@ describe("refusalOf", () => {
     ["InvalidOperationInCellEditMode", "cellBeingEdited"],
     ["RequestPayloadSizeLimitExceeded", "tooLarge"],
     ["ApiNotFound", "tooOld"],
+    ["Conflict", "shared"],
+    ["UnsupportedOperation", "unsupported"],
+    ["UnsupportedSheet", "unsupported"],
     ["GeneralException", "failed"],
   ])("understands %s", (code, meaning) => {
     expect(refusalOf(Object.assign(new Error("x"), { code })).code).toBe(meaning);
   });
+});
+
+describe("refusalSentence", () => {
+  it("says what Excel can't hold as one sentence, and what to do", () => {
+    const refusal = refusalOf(
+      Object.assign(new Error("This sheet type does not support it."), { code: "UnsupportedSheet" }),
+    );
+    expect(refusalSentence(refusal)).toMatch(
+      /can't hold that \(This sheet type does not support it\)\. Nothing was written\./,
+    );
+  });
+  it("says that somebody else is at work, and to wait", () =>
+    expect(refusalSentence({ code: "shared", details: {} })).toMatch(/Somebody else .+ Nothing was written\. Wait/));
 });
 
 const ease: HelpFunction = {
