@@ -15,6 +15,7 @@ import { spoken } from "./lengths";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
 import { chartLength, ruleFor, settingLength, type For } from "./settings";
 import { isBare, sizeAt } from "./size-at";
+import * as say from "../words/fit-notes";
 import { inARow } from "../words/sentences";
 
 /** A row of the plan, in the chart's unit; null where a column says nothing for this place. */
@@ -141,13 +142,9 @@ function lengthNote(
   { size, change, growth }: { readonly size: string; readonly change: number; readonly growth: number },
 ): string {
   const forChild = isForChild(garment);
-  const words = [
-    change === 0
-      ? `As printed for size ${size}.`
-      : `${change > 0 ? "Lengthen" : "Shorten"} size ${size} by ${spoken(Math.abs(change), unit)}, where the pattern has this length.`,
-  ];
-  if (growth > 0) words.push(`${spoken(growth, unit)} of it to grow.`);
-  else if (place === "height" && forChild) words.push("Nothing to grow: a row Growth in the settings adds it.");
-  if (place === "height" && !forChild) words.push("Height alone doesn't say where: go by the lengths along the body.");
-  return words.join(" ");
+  return inARow(
+    change === 0 ? say.asPrinted(size) : say.changeLength(change > 0, size, spoken(Math.abs(change), unit)),
+    growth > 0 ? say.toGrow(spoken(growth, unit)) : place === "height" && forChild ? say.nothingToGrow : "",
+    place === "height" && !forChild ? say.heightAlone : "",
+  );
 }

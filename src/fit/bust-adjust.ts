@@ -1,14 +1,15 @@
-import { capital } from "../words/sentences";
 import { formatLength } from "../length/format";
 import { convert } from "../length/length";
 import { sameFigure, TOLERANCE } from "../length/round-up";
 import { answer, refuse, type Result } from "../problem";
-import type { BodyUnit, Chart } from "../chart/model";
-import { adjustmentKind, spoken } from "./lengths";
+import type { Chart } from "../chart/model";
+import { spoken } from "./lengths";
 import { bodyFigure, hasPlace } from "./measures";
 import { sizeAt } from "./size-at";
 import { upward } from "./upward";
 import type { BetweenSizes } from "./settings";
+import * as say from "../words/cut-notes";
+import { inARow } from "../words/sentences";
 
 /** The row that the high bust is read in; in the bust's own the drafted difference is added to it first. */
 export type HighBustRow = "highbust" | "bust";
@@ -114,32 +115,12 @@ interface NoteParts {
 }
 
 function bustNote({ chart: { unit }, difference, row, drafted, byHighBust, adjustment, threshold }: NoteParts): string {
-  const words: string[] = [];
-  if (!byHighBust) {
-    words.push(
-      `By the bust: ${length(difference, unit)} over the high bust is below the threshold of ${length(threshold!, unit)}.`,
-    );
-  } else {
-    words.push(
-      threshold === undefined
-        ? "The high bust decides."
-        : `The high bust decides, from ${length(threshold, unit)} difference.`,
-    );
-    words.push(
-      row === "highbust"
-        ? "Read in the chart's high bust row, closest size."
-        : `Read in the bust row with ${length(drafted, unit)} added for the drafted difference, closest size.`,
-    );
-    words.push(whatToDo(adjustment, unit));
-  }
-  if (difference < -TOLERANCE) words.push("The high bust is larger than the bust: were the two swapped?");
-  return words.join(" ");
+  const end = difference < -TOLERANCE ? say.swapped : "";
+  if (!byHighBust) return inARow(say.byBust(formatLength(difference, unit), formatLength(threshold!, unit)), end);
+  return inARow(
+    threshold === undefined ? say.byHighBust : say.byHighBustFrom(formatLength(threshold, unit)),
+    row === "highbust" ? say.readInHighBust : say.readInBust(formatLength(drafted, unit)),
+    adjustment === 0 ? say.needsNothing : say.adjustHalfFront(adjustment > 0, spoken(Math.abs(adjustment) / 2, unit)),
+    end,
+  );
 }
-
-function whatToDo(adjustment: number, unit: BodyUnit | null): string {
-  if (adjustment === 0) return "The bust needs no adjustment.";
-  const half = spoken(Math.abs(adjustment) / 2, unit);
-  return `${capital(adjustmentKind(adjustment))}: ${adjustment > 0 ? "add" : "take out"} ${half} on the half front piece.`;
-}
-
-const length = (value: number, unit: BodyUnit | null) => formatLength(value, unit);

@@ -8,9 +8,10 @@ import { ruleWords, uncheckedWords, type Decided } from "./cut-note-limits";
 import { figureTypeNote, tablesNote } from "./figure-type";
 import { fitting, leastAt, type Fitting, type FitOptions } from "./fitting";
 import { judge, type JudgedPlace } from "./judge";
-import { adjustmentKind, aSize, easeOf, spoken } from "./lengths";
+import { easeOf, spoken } from "./lengths";
 import { bodyFigure } from "./measures";
-import { inARow, listed } from "../words/sentences";
+import * as say from "../words/cut-notes";
+import { inARow } from "../words/sentences";
 
 /**
  * The sentences that go with `cutSize`: the blend first where the places differ, then the one size and why, what was
@@ -48,7 +49,7 @@ function noteOf(fitting: Fitting, body: Body, judgement: Decided, girths: readon
   const first = blendWords(fitting, girths);
   return inARow(
     first,
-    `${first === "" ? "Cut" : "In one piece cut"} ${cutWords(fitting, judgement)}`,
+    say.cutThis(first !== "", cutWords(fitting, judgement)),
     bustWords(fitting, body, judgement),
     uncheckedWords(fitting, judgement, girths),
     ruleWords(fitting, body, judgement),
@@ -63,14 +64,12 @@ function blendWords({ chart }: Fitting, girths: readonly BlendGirth[]): string {
   );
   const used = [...new Set(counted.map(({ index }) => index!))];
   if (used.length < 2 && !counted.some(({ beyond }) => beyond !== 0)) return "";
-  const groups: string[] = [];
+  const groups = new Map<string, string[]>();
   for (const { index, place, beyond } of counted) {
-    const size = `${chart.sizes[index!]!}${beyond === 0 ? "" : beyond > 0 ? " and a little more" : " and a little less"}`;
-    const at = groups.findIndex((group) => group.startsWith(`${size} at the `));
-    if (at >= 0) groups[at] += ` and the ${placeName(place)}`;
-    else groups.push(`${size} at the ${placeName(place)}`);
+    const size = say.sizeReached(chart.sizes[index!]!, beyond);
+    groups.set(size, [...(groups.get(size) ?? []), placeName(place)]);
   }
-  return `A blend fits better: ${listed(groups)}.`;
+  return say.blendFitsBetter(groups);
 }
 
 function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Decided): string {
@@ -80,24 +79,22 @@ function cutWords(fitting: Fitting, { frame, cut, places, byFinished }: Decided)
   if (!byFinished) {
     const judged = places.filter((place) => place.by === "body");
     if (judged.every(({ byBody }) => byBody === cut) && frame.index === cut)
-      return `size ${size(cut)}, by the ${listed([...new Set([by, ...judged.map(({ place }) => placeName(place))])])}.`;
-    const each = judged.map(({ place, byBody }) => `the ${placeName(place)} is ${aSize(size(byBody as number))}`);
-    const frames = judged.some(({ place }) => place === frame.place)
-      ? []
-      : [`the ${by} is ${aSize(size(frame.index))}`];
-    return `size ${size(cut)}: by the body chart ${listed([...frames, ...each])}, and the largest decides.`;
+      return say.sizeByPlaces(size(cut), [...new Set([by, ...judged.map(({ place }) => placeName(place))])]);
+    const each = judged.map(({ place, byBody }) => [placeName(place), size(byBody as number)] as const);
+    const isJudged = judged.some(({ place }) => place === frame.place);
+    return say.sizeByLargest(size(cut), isJudged ? each : [[by, size(frame.index)], ...each]);
   }
   const eases = places.filter(({ by: how }) => how === "finished").map((place) => easeWords(fitting, place, cut));
-  if (eases.length === 0) return `size ${size(cut)}, the frame size by the ${by}.`;
-  if (cut === frame.index)
-    return `size ${size(cut)}, the frame size by the ${by}. It has enough ease: ${listed(eases)}.`;
-  return `size ${size(cut)}. The frame size by the ${by} is ${size(frame.index)}; ${size(cut)} is the first with enough ease: ${listed(eases)}.`;
+  if (eases.length === 0) return say.sizeOfFrame(size(cut), by);
+  return cut === frame.index
+    ? say.frameHasEnough(size(cut), by, eases)
+    : say.firstHasEnough(size(cut), by, size(frame.index), eases);
 
   function easeWords({ finished }: Fitting, { place, measure }: JudgedPlace, index: number): string {
     const figure = finished!.at(place, index);
     // The size was chosen by these very figures, so they are there.
     const ease = figure.ok ? figure.value - measure : 0;
-    return `${easeOf(ease, unit).replace(/ of ease$/, "")} at the ${placeName(place)}`;
+    return say.easeAtPlace(easeOf(ease, unit, true), placeName(place));
   }
 }
 
@@ -107,27 +104,21 @@ function bustWords(fitting: Fitting, body: Body, { frame, cut }: Decided): strin
   const { bust } = frame;
   if (!bust) return "";
   if (bust.decidedBy === "bust") return bust.note;
-  const sentences = [`In size ${bust.size} ${adjustmentWords(bust.adjustment, unit)}.`];
+  const inFrame = adjustmentWords(bust.size, bust.adjustment, unit);
   const measure = bust.patternBust + bust.adjustment;
   const patternBust = bodyFigure(chart, "bust", cut);
-  if (!patternBust.ok) return sentences[0]!;
-  if (cut !== frame.index)
-    sentences.push(`In size ${chart.sizes[cut]!} ${adjustmentWords(measure - patternBust.value, unit)}.`);
+  if (!patternBust.ok) return inFrame;
+  const inCut = cut === frame.index ? "" : adjustmentWords(chart.sizes[cut]!, measure - patternBust.value, unit);
   const figure = finished?.has("bust") ? finished.at("bust", cut) : undefined;
-  if (!figure?.ok) return sentences.join(" ");
+  if (!figure?.ok) return inARow(inFrame, inCut);
   const ease = figure.value - patternBust.value;
   const least = leastAt(fitting, "bust", measure, body.name);
   const lacking = least.ok && least.value ? least.value.value - ease : 0;
-  sentences.push(
-    lacking > TOLERANCE
-      ? `So the bust has the pattern's own ${easeOf(ease, unit)}, ${spoken(lacking, unit)} below the least: make the adjustment so much larger.`
-      : `So the bust has the pattern's own ${easeOf(ease, unit)}.`,
-  );
-  return sentences.join(" ");
+  return inARow(inFrame, inCut, say.bustThenHas(easeOf(ease, unit), lacking > TOLERANCE ? spoken(lacking, unit) : ""));
 }
 
-function adjustmentWords(adjustment: number, unit: Fitting["unit"]): string {
-  if (sameFigure(adjustment, 0)) return "the bust needs no adjustment";
-  const whole = Math.abs(adjustment);
-  return `it wants a ${adjustmentKind(adjustment)} of ${spoken(whole, unit)}, ${spoken(whole / 2, unit)} on the half front piece`;
+function adjustmentWords(size: string, adjustment: number, unit: Fitting["unit"]): string {
+  if (sameFigure(adjustment, 0)) return say.needsNothingIn(size);
+  const amount = Math.abs(adjustment);
+  return say.adjustIn(size, adjustment > 0, spoken(amount, unit), spoken(amount / 2, unit));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { aSize } from "../../src/fit/lengths";
+import { aSize } from "../../src/words/fit-notes";
 
 describe("aSize", () => {
   it("is said as the number or the letter sounds", () => {
