@@ -9,6 +9,7 @@ import { frameOf, type Frame } from "./frame";
 import type { LeastEase } from "./least-ease";
 import { spoken } from "./lengths";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
+import * as say from "../words/fit-notes";
 import { inARow } from "../words/sentences";
 
 /** How many sizes are shown on each side of the frame size. */
@@ -95,29 +96,23 @@ function easeRow(fitting: Fitting, body: Body, frame: Frame, place: Place, index
     term: word === "enough" || word === "tight" ? "" : word,
     enough,
     note: inARow(
-      sizeWords(index - frame.index),
-      adjusted ? "After the bust adjustment." : "",
+      say.sizeFromFrame(index - frame.index),
+      adjusted ? say.afterAdjustment : "",
       parts && word !== SMALLER_THAN_BODY ? partsWords(parts, least.value!, unit) : "",
-      term.ok || least.value === undefined ? "" : "No fit word covers this ease.",
+      term.ok || least.value === undefined ? "" : say.noWordForEase,
     ),
   });
 }
-
-function sizeWords(steps: number): string {
-  if (steps === 0) return "Frame size.";
-  const sizes = `${Math.abs(steps)} size${Math.abs(steps) > 1 ? "s" : ""}`;
-  return steps > 0 ? `${sizes} above the frame.` : `${sizes} below the frame: neck and shoulders are smaller too.`;
-}
-
-const FROM = { default: "ours", settings: "your own", "my garment": "of a garment that fits" };
 
 function partsWords(
   { wearing, design }: { readonly wearing: number; readonly design: number },
   least: LeastEase,
   unit: Fitting["unit"],
 ): string {
-  const words = design < -TOLERANCE ? `${spoken(-design, unit)} less by design` : `${spoken(design, unit)} by design`;
-  const room =
-    wearing < -TOLERANCE ? `${spoken(-wearing, unit)} short of room to move` : `${spoken(wearing, unit)} to move`;
-  return `${room}, ${words}; least ease ${spoken(least.value, unit)}, ${FROM[least.from]}.`;
+  return say.easeMadeOf(
+    wearing < -TOLERANCE ? say.shortOfRoom(spoken(-wearing, unit)) : say.roomToMove(spoken(wearing, unit)),
+    design < -TOLERANCE ? say.lessByDesign(spoken(-design, unit)) : say.byDesign(spoken(design, unit)),
+    spoken(least.value, unit),
+    least.from,
+  );
 }

@@ -7,8 +7,9 @@ import type { Body, BodyUnit, Chart, Place } from "../chart/model";
 import { fitting, type FitOptions } from "./fitting";
 import { frameOf } from "./frame";
 import { spoken } from "./lengths";
-import { capital, listed } from "../words/sentences";
 import { bodyFigure, hasPlace, measureOf } from "./measures";
+import * as say from "../words/figure-notes";
+import { inARow } from "../words/sentences";
 
 /** Height and back waist length tell the figure type; girths then tell the size. */
 export const TELLING: readonly Place[] = ["backWaistLength", "height"];
@@ -101,24 +102,25 @@ function differencesAt(chart: Chart, body: Body, index: number): Result<FigureTy
 }
 
 function typesNote(charts: readonly NamedChart[], types: readonly FigureType[], nearest: readonly number[]): string {
-  if (nearest.length === 0)
-    return "Nothing tells the figure types apart: back waist length or height is missing in the body or in the charts.";
+  if (nearest.length === 0) return say.typesNotTold;
   const words = types.map(({ name, size, differences }, index) => {
-    if (size === null) return `${name} has no size for this body`;
+    if (size === null) return say.noSizeForBody(name);
     const { unit } = charts[index]!.chart;
-    const each = differences.map(
-      ({ place, difference }) => `${differenceWords(difference, unit)} at the ${placeName(place)}`,
+    return say.tableIs(
+      name,
+      size,
+      differences.map(({ place, difference }) => differenceWords(difference, unit, placeName(place))),
     );
-    return `${name}, size ${size}, is ${listed(each)}`;
   });
-  const names = nearest.map((index) => types[index]!.name);
-  const verdict = names.length === 1 ? "suits better" : "suit equally well";
-  return `${capital(listed(names))} ${verdict}: ${listed(words)}.`;
+  return say.suitsBetter(
+    nearest.map((index) => types[index]!.name),
+    words,
+  );
 }
 
-function differenceWords(difference: number, unit: BodyUnit | null): string {
-  if (Math.abs(difference) <= TOLERANCE) return "right";
-  return `${spoken(Math.abs(difference), unit)} too ${difference > 0 ? "short" : "long"}`;
+function differenceWords(difference: number, unit: BodyUnit | null, name: string): string {
+  if (Math.abs(difference) <= TOLERANCE) return say.rightAt(name);
+  return say.offAt(spoken(Math.abs(difference), unit), difference > 0, name);
 }
 
 /**
@@ -134,9 +136,7 @@ export function figureTypeNote(chart: Chart, body: Body, index: number): string 
   if (!measure.ok || measure.value === undefined || !figure.ok) return "";
   const difference = measure.value - figure.value;
   if (Math.abs(difference) < convert(1, "in", chart.unit) - TOLERANCE) return "";
-  const way = difference > 0 ? "longer" : "shorter";
-  const table = difference > 0 ? "tall" : "petite";
-  return `The back waist length is ${spoken(Math.abs(difference), chart.unit)} ${way} than the chart's: if the pattern has a ${table} table, look there.`;
+  return say.backWaistOff(spoken(Math.abs(difference), chart.unit), difference > 0);
 }
 
 /**
@@ -156,15 +156,13 @@ export function tablesApart(charts: readonly Chart[], first: Chart): readonly Ch
 }
 
 const sizesKey = ({ sizes }: Chart): string => sizes.map(labelKey).join("\n");
-const ORDINALS = ["first", "second", "third", "fourth"];
 
 /** The tables by their sizes, "the table 6 to 24"; those with the same sizes by their order too. */
 export function namedTables(charts: readonly Chart[]): readonly NamedChart[] {
   return charts.map((chart, index) => {
     const sizes = sizesText(chart.sizes);
     const isAlone = charts.every((other) => other === chart || sizesText(other.sizes) !== sizes);
-    const place = ORDINALS[index] ?? `${index + 1}th`;
-    return { name: isAlone ? `the table ${sizes}` : `the ${place} table (${sizes})`, chart };
+    return { name: isAlone ? say.tableAlone(sizes) : say.tableInOrder(index, sizes), chart };
   });
 }
 
@@ -176,5 +174,5 @@ export function tablesNote(chart: Chart, body: Body, garment: string, options: F
   const own = named.find((one) => one.chart === chart);
   if (!own || named.length === 1) return "";
   const types = figureType(named, body, garment, { settings: options.settings });
-  return `This pattern has ${named.length} body tables; this is from ${own.name}.${types.ok ? ` ${types.value.note}` : ""}`;
+  return inARow(say.oneOfTables(named.length, own.name), types.ok ? types.value.note : "");
 }

@@ -9,6 +9,7 @@ import { judge } from "./judge";
 import { easeOf, spoken } from "./lengths";
 import { isPrinted, rowsOf } from "./measures";
 import { isSpan } from "../chart/model";
+import * as say from "../words/picture-notes";
 
 /** A size's column at one place: from low to high it is the nearest size, in the chart's unit. */
 export interface PictureBand {
@@ -87,7 +88,6 @@ export function fitPicture(printed: Chart, body: Body, garment: string, options:
   ]);
   const frameSize = chart.sizes[frame.index]!;
   const cutSize = cut === null ? null : chart.sizes[cut]!;
-  const inOnePiece = cutSize === null ? "no size will do in one piece" : `size to cut in one piece ${cutSize}`;
   return answer({
     unit: chart.unit,
     sizes: chart.sizes,
@@ -97,7 +97,11 @@ export function fitPicture(printed: Chart, body: Body, garment: string, options:
     cut: cutSize,
     whyNot: judged.value.cut.ok ? null : judged.value.cut.problem,
     places,
-    description: `Frame size ${frameSize}, ${inOnePiece}. ${places.map(({ words }) => words).join(" ")}`,
+    description: say.fitDescription(
+      frameSize,
+      cutSize,
+      places.map(({ words }) => words),
+    ),
   });
 }
 
@@ -139,9 +143,9 @@ function picturePlace(
   };
 
   function placeWords(): string {
-    const cuts = `${name.charAt(0).toUpperCase()}${name.slice(1)} ${spoken(girth.measure!, unit)}: size ${chart.sizes[girth.index!]!}`;
-    if (ease === null) return `${cuts}.`;
-    return `${cuts}; in size ${chart.sizes[cut!]!} ${easeOf(ease, unit)}${word === "" ? "" : `, which is ${word}`}.`;
+    const size = (index: number) => chart.sizes[index]!;
+    const known = ease === null ? null : { size: size(cut!), ease: easeOf(ease, unit), word };
+    return say.placeInSize(name, spoken(girth.measure!, unit), size(girth.index!), known);
   }
 }
 

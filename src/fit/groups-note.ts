@@ -1,7 +1,7 @@
 import { sameLabel } from "../chart/size-label";
 import { answer, type Result } from "../problem";
 import { envelopes } from "./envelope";
-import { listed } from "../words/sentences";
+import * as say from "../words/figure-notes";
 
 /** Which size groups of a pattern to buy. */
 export interface GroupsNote {
@@ -29,9 +29,9 @@ export function groupsNote(groups: readonly string[], blend: readonly string[], 
   const sizes = blend.filter((size, at) => blend.findIndex((other) => sameLabel(size, other)) === at);
   const words =
     sizes.length < 2
-      ? `Size ${cut} is in ${single}.`
+      ? say.inGroup(cut, single)
       : all.value.length === 1
-        ? `The blend of ${listed(sizes)} is all in ${all.value[0]!}; size ${cut} alone is in ${single}.`
-        : `The blend of ${listed(sizes)} needs ${listed(all.value)}; size ${cut} alone needs ${single}.`;
+        ? say.blendInGroup(sizes, all.value[0]!, cut, single)
+        : say.blendInGroups(sizes, all.value, cut, single);
   return answer({ blend: all.value, single, note: words });
 }

@@ -2,6 +2,7 @@
 import { placeName } from "../chart/places";
 import type { Place } from "../chart/model";
 import { backBody, frontBody, seatedBody, type BodyOutline, type Point } from "./measuring-bodies";
+import { tapeDescription, tapeLine, tapeViews } from "../words/picture-notes";
 
 /** One tape on one figure. */
 export interface TapeLine {
@@ -97,9 +98,9 @@ interface View {
   readonly drawn: readonly Drawn[];
 }
 const VIEWS: readonly View[] = [
-  { view: "front", name: "From the front", height: 360, body: frontBody, drawn: FRONT },
-  { view: "back", name: "From behind", height: 360, body: backBody, drawn: BACK },
-  { view: "seated", name: "Sitting, from the side", height: 200, body: seatedBody, drawn: SEATED },
+  { view: "front", name: tapeViews.front, height: 360, body: frontBody, drawn: FRONT },
+  { view: "back", name: tapeViews.back, height: 360, body: backBody, drawn: BACK },
+  { view: "seated", name: tapeViews.seated, height: 200, body: seatedBody, drawn: SEATED },
 ];
 
 /** The places in the order of their numbers. */
@@ -137,7 +138,7 @@ function tapesOf(drawn: readonly Drawn[]): TapeLine[] {
 export const tapeFigures: readonly TapeFigure[] = VIEWS.map(({ view, name, height, body, drawn }, index) => {
   const tapes = tapesOf(drawn);
   const earlier = new Set(VIEWS.slice(0, index).flatMap((other) => other.drawn.map(([place]) => place)));
-  const lines = tapes.map(({ mark, place }) => `${mark} ${placeName(place)}`).join(", ");
+  const lines = tapes.map(({ mark, place }) => tapeLine(mark, placeName(place)));
   return {
     view,
     name,
@@ -149,6 +150,6 @@ export const tapeFigures: readonly TapeFigure[] = VIEWS.map(({ view, name, heigh
     },
     tapes,
     places: [...new Set(drawn.map(([place]) => place))].filter((place) => !earlier.has(place)),
-    description: `A plain body, ${name.charAt(0).toLowerCase()}${name.slice(1)}, with the tape lines ${lines}.`,
+    description: tapeDescription(name, lines),
   };
 });

@@ -75,3 +75,19 @@ export const changeLength = (longer: boolean, frameSize: string, by: string): st
 export const toGrow = (amount: string): string => `${amount} of it to grow.`;
 export const nothingToGrow = "Nothing to grow: a row Growth in the settings adds it.";
 export const heightAlone = "Height alone doesn't say where: go by the lengths along the body.";
+
+/** Where a size stands to the frame size, and what its ease is made of. */
+export function sizeFromFrame(steps: number): string {
+  if (steps === 0) return "Frame size.";
+  const sizes = `${Math.abs(steps)} size${Math.abs(steps) > 1 ? "s" : ""}`;
+  return steps > 0 ? `${sizes} above the frame.` : `${sizes} below the frame: neck and shoulders are smaller too.`;
+}
+export const afterAdjustment = "After the bust adjustment.";
+export const noWordForEase = "No fit word covers this ease.";
+export const shortOfRoom = (text: string): string => `${text} short of room to move`;
+export const roomToMove = (text: string): string => `${text} to move`;
+export const lessByDesign = (text: string): string => `${text} less by design`;
+export const byDesign = (text: string): string => `${text} by design`;
+const LEAST_OF = { default: "ours", settings: "your own", "my garment": "of a garment that fits" } as const;
+export const easeMadeOf = (toMove: string, designed: string, atLeast: string, whose: keyof typeof LEAST_OF): string =>
+  `${toMove}, ${designed}; least ease ${atLeast}, ${LEAST_OF[whose]}.`;
