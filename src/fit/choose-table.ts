@@ -7,6 +7,7 @@ import { blend } from "./blend";
 import { cutSize } from "./cut-size";
 import { figureType, namedTables, tablesApart, TELLING } from "./figure-type";
 import type { FitOptions } from "./fitting";
+import { sizeByTable } from "../words/figure-notes";
 import { capital, listed } from "../words/sentences";
 import { hasPlace } from "./measures";
 
@@ -55,7 +56,7 @@ export function chooseTable(charts: readonly Chart[], body: Body, question: Tabl
     const cut = cutSize(chart, body, garment, options.value);
     const key = cut.ok ? keyOf(chart, body, cut.value.size, question, options.value) : cut;
     if (!key.ok) refused ??= key;
-    else answered.push({ chart, key: key.value, words: `size ${cut.ok ? cut.value.size : ""} by ${name}` });
+    else answered.push({ chart, key: key.value, words: sizeByTable(cut.ok ? cut.value.size : "", name) });
   }
   const [one] = answered;
   if (!one) return refused!;

@@ -86,7 +86,7 @@ function pieceWithUnit(piece: ShopPiece, named: ReadonlySet<FabricUnit>): ShopPi
   const { fabric, label, length } = piece;
   const unit = settledUnit(length, piece.width, named);
   if (unit !== undefined) return { ...piece, length: { value: length.value, unit } };
-  const note = unitNote(`Stash piece ${label}`, length.value);
+  const note = unitNote(shopNotes.stashPiece(label), length.value);
   return { kind: "faulty", fabric, width: piece.width?.value ?? "", needed: "", from: label, note };
 }
 

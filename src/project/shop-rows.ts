@@ -148,7 +148,7 @@ function readPiece({ number, cell }: HeadedRow<StashColumn>): readonly (ShopPiec
       width: shown(cell("width")),
       needed: "",
       from: label,
-      note: shopNotes.notCounted(`Stash piece ${label}`, problem),
+      note: shopNotes.notCounted(shopNotes.stashPiece(label), problem),
     },
   ];
   for (const column of ["piece", "fabric", "width", "length", "unit", "widthUnit", "status"] as const) {

@@ -12,6 +12,7 @@ export const offAt = (by: string, isShort: boolean, name: string): string =>
   `${by} too ${isShort ? "short" : "long"} at the ${name}`;
 export const suitsBetter = (tables: readonly string[], why: readonly string[]): string =>
   `${capital(listed(tables))} ${tables.length === 1 ? "suits better" : "suit equally well"}: ${listed(why)}.`;
+export const sizeByTable = (label: string, table: string): string => `size ${label} by ${table}`;
 export const backWaistOff = (by: string, isLonger: boolean): string =>
   `The back waist length is ${by} ${isLonger ? "longer" : "shorter"} than the chart's: if the pattern has a ${isLonger ? "tall" : "petite"} table, look there.`;
 

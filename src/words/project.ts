@@ -39,6 +39,7 @@ export const shopNotes = {
   noPrice: "No price, so no cost.",
   tooDear: "Length times price is more than anything costs: look at both.",
   notCounted: (what: string, problem: string): string => `${what}: not counted. ${problem}`,
+  stashPiece: (label: string): string => `Stash piece ${label}`,
   spreadsheetError: (column: string, error: string): string => `${column} is ${error}: put that right first.`,
   twoUnits: (toBuy: string, needed: string): string =>
     `To buy (${toBuy}) and Needed (${needed}) are not in one unit: write both in yards, or both in metres.`,
