@@ -67,7 +67,7 @@ function isSlashed(line: string): boolean {
   return parts.every((part, index) => isOne(part) || (index === 0 && isOne(part.slice(part.lastIndexOf(" ") + 1))));
 }
 
-const pipes = (line: string): boolean => /^\s*\|.*\|\s*$/.test(line) || (line.match(/\|/g)?.length ?? 0) >= 2;
+const pipes = (line: string): boolean => countOf(line, "|") >= 3;
 
 /** The cells between separators; quoted ones may hold the separator, and doubled quotes for one. */
 function separated(line: string, separator: string, number: number): Cell[] {
@@ -82,7 +82,7 @@ function separated(line: string, separator: string, number: number): Cell[] {
     at = end + 1;
   }
   // Pipes at both ends are a frame; at one end they part a blank cell from the rest.
-  if (separator === "|" && cells.length > 2 && cells[0]?.text === "" && cells.at(-1)?.text === "") {
+  if (separator === "|" && cells[0]?.text === "" && cells.at(-1)?.text === "") {
     cells.shift();
     cells.pop();
   }
@@ -121,11 +121,11 @@ function quotedCell(line: string, from: number, separator: string): { text: stri
  */
 function csvLines(lines: readonly string[], separator: string): boolean[] {
   const counts = lines.map((line) => csvCount(line, separator));
-  const isSure = counts.map((count, index) => {
-    const least = count === 2 ? 3 : 2;
-    return count >= 4 || (count >= 2 && [counts[index - 1], counts[index + 1]].some((near) => (near ?? 0) >= least));
-  });
-  // Between sure lines everything with the separator is CSV, however odd.
+  const isSure = counts.map(
+    (count, index) =>
+      count >= 4 || (count >= 2 && [counts[index - 1], counts[index + 1]].some((near) => (near ?? 0) >= 3)),
+  );
+  // Beside sure lines everything with two separators is CSV, however odd.
   return isSure.map(
     (sure, index) =>
       sure || ((isSure[index - 1] || isSure[index + 1]) === true && countOf(lines[index]!, separator) >= 3),
@@ -138,7 +138,7 @@ function csvCount(line: string, separator: string): number {
   if (!line.includes(separator) || line.includes("\t") || line.includes("|")) return 0;
   const cells = separated(line, separator, 0).map((cell) => cell.text);
   // "Bust: 84, 90, 98" is read word by word.
-  if (cells.length < 2 || /:\s*\S/.test(cells[0] ?? "")) return 0;
+  if (/:\s*\S/.test(cells[0] ?? "")) return 0;
   const rest = cells.slice(1);
   if (rest.some((cell) => cell.length > 40 || /\d\s+\d+(?![\d/])/.test(cell))) return 0;
   // So is a list with its first figure behind the label: "Bust 84, 90, 98".

@@ -62,6 +62,39 @@ describe("textRows", () => {
     expect(texts("Bust 30-31")).toEqual([["Bust 30-31"]]);
     expect(texts("Sizes 6-8-10 and 12-14-16")).toEqual([["Sizes 6-8-10 and 12-14-16"]]);
   });
+  it.each([
+    // Where a mark of a list stood, the columns stay.
+    ["- Bust  31\n- Hip  33", "Bust@3 31@9, Hip@3 33@8"],
+    ["size_8  31", "size_8@1 31@9"],
+    ["Tape  11 / 16", "Tape@1 11/16@7"],
+    ["Bust  1/ 2  1 /2", "Bust@1 1/2@7 1/2@12"],
+    ["Sizes  2/ 4/ 6", "Sizes@1 2/ 4/ 6@8"],
+    // Lists joined by dashes: with decimals at either end, at the line's start and end, and before a comma.
+    ["30.5-31.5-32", "30.5 31.5 32@1"],
+    ["Bust: 31,5-32-33½", "Bust: 31,5 32 33½@1"],
+    ["Bust: 31-32-33, all views", "Bust: 31 32 33, all views@1"],
+    ["Printed 12-04-2026", "Printed 12-04-2026@1"],
+    ["Model 31-32-33x", "Model 31-32-33x@1"],
+    // A cell between tabs is one cell.
+    ["Sizes\t6-8-10", "Sizes@1 6-8-10@2"],
+    // Slashes that part no figures of one row.
+    ["Bust / 31 / 32", "Bust / 31 / 32@1"],
+    ["Bust 31 / hip 33 / waist 25", "Bust 31 / hip 33 / waist 25@1"],
+    ["Bust 34 / 87", "Bust 34 / 87@1"],
+    // Pipes part cells whatever stands in them; one alone parts nothing.
+    [`"Bust | full" | 31`, `"Bust@1 full"@2 31@3`],
+    ["Bust 31 | 32", "Bust 31 | 32@1"],
+    ["**Bust** | 31 | 32", "Bust@1 31@2 32@3"],
+    // Quotes that a spreadsheet put, and inch marks.
+    [`Cloth\t "45"" wide" `, `Cloth@1 45" wide@2`],
+    [`4'6""\t45"" wide\t"45"" wide`, `4'6""@1 45"" wide@2 "45"" wide@3`],
+  ])("reads %j", (text, expected) => {
+    expect(
+      cells(text)
+        .map((row) => row.join(" "))
+        .join(", "),
+    ).toBe(expected);
+  });
 });
 
 describe("textRows on CSV", () => {
@@ -101,6 +134,37 @@ describe("textRows on CSV", () => {
     const odd = "Waist,61 64,66,this is a long remark about the waist and nothing more";
     expect(texts(`Size,8,10,12\n${odd}\nBust,80,84,88`)[1]).toHaveLength(4);
   });
+  const remark = "a long remark about the waist and nothing more";
+  it.each([
+    // Two cells, last in the table.
+    ["Size,8,10\nBust,31,32\nNote,one", "Size|8|10 Bust|31|32 Note|one"],
+    // A quote that nothing closes.
+    ['Size,8,10\n"Bust,31,32', 'Size|8|10 "Bust|31|32'],
+    // Odd lines first and last, as long as they hold two commas.
+    [`Waist,61 64,${remark}\nSize,8,10,12`, `Waist|61 64|${remark} Size|8|10|12`],
+    [`Size,8,10,12\nWaist,61 64,${remark}`, `Size|8|10|12 Waist|61 64|${remark}`],
+    [`Size,8,10,12\nWaist, ${remark}`, `Size|8|10|12 Waist, ${remark}`],
+    // Commas between tabs or pipes say nothing about the line above.
+    ["Hip, back\nViews\tA,B\tC,D", "Hip, back Views|A,B|C,D"],
+    ["Hip, back\nViews | A,B | C,D", "Hip, back Views|A,B|C,D"],
+    // Lists in a sentence, however the figures are printed.
+    ["Bust:84,90,98,104", "Bust:84,90,98,104"],
+    ["Wrist 6, 7, 8, 9", "Wrist 6, 7, 8, 9"],
+    ["Bust 84.5, 90.5, 98.5, 102.5", "Bust 84.5, 90.5, 98.5, 102.5"],
+    ["Waist 24.25, 25.25, 26.25, 27.25", "Waist 24.25, 25.25, 26.25, 27.25"],
+    // A number behind a name isn't the row's first figure.
+    ["Table 1, Size 8, Size 10, Size 12", "Table 1|Size 8|Size 10|Size 12"],
+    ["Table 1,8,10,12", "Table 1|8|10|12"],
+    // A figure of two words, and a sentence that holds figures.
+    ["Bust,31 11/16,32 3/16,33", "Bust|31 11/16|32 3/16|33"],
+    [`Cut 2, fold, press, then topstitch 6 mm from the edge of the front band`, `Cut 2, fold, press, then topstitch 6 mm from the edge of the front band`],
+  ])("reads %j", (text, expected) => {
+    expect(
+      texts(text)
+        .map((row) => row.join("|"))
+        .join(" "),
+    ).toBe(expected);
+  }); // prettier-ignore
   it("reads figures with decimal commas under CSV sizes by their quotes", () => {
     expect(paste(page("Body measurements (cm)", "Size,34,36", 'Bust,"80,5","84,5"', "Waist,61,64"))).toEqual({
       tables: [["body cm | 34 36", "bust: Bust | 80.5 84.5", "waist: Waist | 61 64"]],
