@@ -106,20 +106,12 @@ function split(row: Row, ranges: boolean): Split {
     } else if ((sort === "unit" || sort === "bracket") && last && last.sort !== "mark" && last.sort !== "dash") {
       last.text += ` ${text}`;
       last.sort = "number";
-    } else if (
-      ranges &&
-      sort === "dash" &&
-      last &&
-      isFigureSort(last.sort) &&
-      next &&
-      at + 1 < end &&
-      isFigureSort(next.sort)
-    ) {
+    } else if (ranges && sort === "dash" && last && isFigureSort(last.sort) && next && isFigureSort(next.sort)) {
       last.text += ` - ${next.text}`;
       last.sort = "number";
       at++;
       const fraction = words[at + 1];
-      if (next.sort === "whole" && fraction?.sort === "fraction" && at + 1 < end) {
+      if (next.sort === "whole" && fraction?.sort === "fraction") {
         last.text += ` ${fraction.text}`;
         at++;
       }
