@@ -79,8 +79,8 @@ export const heightAlone = "Height alone doesn't say where: go by the lengths al
 /** Where a size stands to the frame size, and what its ease is made of. */
 export function sizeFromFrame(steps: number): string {
   if (steps === 0) return "Frame size.";
-  const sizes = `${Math.abs(steps)} size${Math.abs(steps) > 1 ? "s" : ""}`;
-  return steps > 0 ? `${sizes} above the frame.` : `${sizes} below the frame: neck and shoulders are smaller too.`;
+  const count = Math.abs(steps);
+  return `${count} size${count > 1 ? "s" : ""} ${steps > 0 ? "above the frame" : "below the frame: neck and shoulders are smaller too"}.`;
 }
 export const afterAdjustment = "After the bust adjustment.";
 export const noWordForEase = "No fit word covers this ease.";
