@@ -58,12 +58,16 @@ function isBrokenTwice(first: Row, second: Row, third: Row | undefined): boolean
   return whole !== null && isLess && !isSizeWord(first.text);
 }
 
-/** Words that a label can't end with. */
-const GOES_ON = /(?:\b(?:to|of|from|at|and|the|de|du|von|bis|zum|zur)|[,/&-])$/i;
+/** What a label can't end with: "neck to", "Hip 7\" below", a bracket that stays open. */
+const GOES_ON =
+  /(?:\b(?:to|of|from|at|and|the|de|du|von|bis|zum|zur)|\d ?(?:["″”]|cm|ins?|inch|inches)? (?:below|above|under)|\([^()]{0,60}|[,/&-])$/i;
+
+/** Whether a line breaks off inside a label. */
+export const breaksOff = (text: string): boolean => GOES_ON.test(text);
 
 /** Whether two pieces of a label are one: together a known place, and the second alone is none. */
 function isLongerLabel(first: string, second: string): boolean {
-  if (GOES_ON.test(first) && !isSizeWord(first)) return true;
+  if (breaksOff(first) && !isSizeWord(first)) return true;
   const whole = readPlace(`${first} ${second}`, "body");
   const own = readPlace(second, "body");
   // "Height 5'4\"" above "Sleeve": the first is whole without the second.

@@ -8,7 +8,7 @@ import { fabricSentence } from "./fabric-sentence";
 import { readFit, readTwoRuns, fitHere } from "./figure-rows";
 import { makeHeader, readHeaderRow } from "./header";
 import { readUnits, readLineHeading } from "./heading-rows";
-import { joinedRows, onePerLine } from "./joined";
+import { breaksOff, joinedRows, onePerLine } from "./joined";
 import { looseCount } from "./loose";
 import type { Doubts, Reading } from "./record";
 import { joinLabel, type Fit, type Misfit } from "./rows";
@@ -59,10 +59,11 @@ function readAt(rows: readonly Row[], at: number, state: State): number {
   return 1;
 }
 
-/** A view or part on a line of its own is not the first half of the row below it; "Back length A" may be. */
+/** A view or part on a line of its own is not the first half of the row below it; "Back length A" and "A, B," may be. */
 function isHeadingFirst(row: Row, state: State): boolean {
+  if (state.kind === "fabric") return !breaksOff(row.text);
   const { views, rest } = readViews(row.text);
-  return state.kind === "fabric" || (views !== null && readPlace(rest, "finished") === null);
+  return views !== null && readPlace(rest, "finished") === null;
 }
 
 function readTurned(rows: readonly Row[], state: State): void {
