@@ -1,5 +1,6 @@
 /** Lines that say what follows them: units, kinds, views, parts, widths. */
 import type { LengthUnit } from "../../length";
+import { readPlace } from "../places";
 import { isFormulaLike, type Row } from "./cell";
 import { isNotion, readFabricLabel, readViews } from "./fabric-label";
 import { isChestChart, kindOf, readHeading, unitAlone, unitsIn, type Heading, type Kind } from "./headings";
@@ -35,7 +36,7 @@ export function readLineHeading(row: Row, state: State): boolean {
   const text = joinLabel(row.cells);
   if (isChestChart(text) && text.length < 100) state.chest = true;
   const heading = readHeading(text);
-  if (heading && looseCount(row).count <= 2) {
+  if (heading && looseCount(row).count <= 2 && !(heading.kind === null && isShortRow(text, state))) {
     if (heading.kind === null && unitAlone(text) === null && state.kind === "fabric" && readFabricLabel(text).widths)
       return readViewHeading(text, state);
     readTableHeading(heading, text, state);
@@ -50,6 +51,10 @@ export function readLineHeading(row: Row, state: State): boolean {
   }
   return readViewHeading(text, state);
 }
+
+/** "Waist 24 25 cm" below three sizes: a row that lost a figure, and no heading that names a unit. */
+const isShortRow = (text: string, { header, kind, measureKind }: State): boolean =>
+  header !== null && kind !== "fabric" && readPlace(/^(\D{2,60}?) \d/.exec(text)?.[1] ?? "", measureKind) !== null;
 
 /** A heading of a table, which may name its views too. */
 export function readTableHeading(heading: Heading, text: string, state: State): void {

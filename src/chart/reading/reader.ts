@@ -104,12 +104,15 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
   if (behind === 0) return;
   const kind = state.measureKind ?? "body";
   const placeOf = (words: string) => readPlace(readViews(words).rest || words, kind);
+  // "B 45\"": views and widths are no figures of a row, and "B" is no bust.
+  const isCloth = state.kind === "fabric" && isFabricLabel(whole);
   // "Bust O1.5 33": a figure that a letter spoilt stands at the end of the label, and the figures before it too.
   const spoilt = withoutFigures(whole);
-  const isSpoilt = placeOf(spoilt.label) !== null;
+  const isWhole = spoilt.count > 0 && spoilt.count + behind === state.header?.columns.length;
+  const isSpoilt = !isCloth && (isWhole || placeOf(spoilt.label) !== null);
   const label = isSpoilt ? spoilt.label : whole;
   const count = behind + (isSpoilt ? spoilt.figures : 0);
-  const place = placeOf(label);
+  const place = isCloth ? null : placeOf(label);
   if (count > 1 && state.header && isLostSizes(row, label, state.header.sizes, state.previous === null)) {
     const { used, sizes } = state.header;
     found.error(row.line, used ? doubts.sizesUnread() : doubts.sizeRowCount(count, sizes.length));
@@ -121,9 +124,9 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
     found.error(row.line, doubts.formulaLabel(text));
     return;
   }
-  const isFabricLike =
-    state.kind === "fabric" && !isNotion(text) && label.split(/\s+/).length <= 8 && isFabricLabel(label);
-  const isShort = label.split(/\s+/).filter(Boolean).length <= 8;
+  // Cells are certain: figures in them are no prose, however long the label is.
+  const isInCells = row.layout === "grid" && row.cells.filter((cell) => cell.text !== "").length > 2;
+  const isShort = isInCells || label.split(/\s+/).length <= 8;
   const wanted = state.header?.sizes.length ?? 0;
   if (!state.header) {
     if (place !== null && isShort && count > 1) found.error(row.line, doubts.noSizes(label), { place });
@@ -139,7 +142,7 @@ function readRest(row: Row, fit: Fit | Misfit | null, state: State): void {
   if (!isShort || (/\.$/.test(row.text) && label.split(/\s+/).length > 4)) return;
   const isRowLike =
     place !== null ||
-    isFabricLike ||
+    (isCloth && !isNotion(text)) ||
     (count >= Math.max(2, wanted - 1) && state.header.used) ||
     (label === "" && count >= 2 && count >= wanted - 1);
   if (!isRowLike) return;
@@ -160,14 +163,14 @@ function isLostSizes(row: Row, label: string, sizes: readonly string[], isApart:
 
 const fabricAmount = (text: string): boolean => /\d ?(?:yds?|m)\b/i.test(text) && readFabricLabel(text).part !== null;
 
-/** A label without the figures at its end, and how many of these can be read. */
-function withoutFigures(label: string): { readonly label: string; readonly figures: number } {
+/** A label without the figures at its end, how many these are, and how many of them can be read. */
+function withoutFigures(label: string): { readonly label: string; readonly count: number; readonly figures: number } {
   const words = label.split(" ");
   let end = words.length;
-  while (end > 1 && /\d/.test(words[end - 1]!)) end--;
+  while (end > 0 && /\d/.test(words[end - 1]!)) end--;
   // "30 1/2" is one: a fraction behind a space isn't counted again.
   const figures = words.slice(end).filter((word) => /^\d[\d.,¼½¾⅛⅜⅝⅞]*["″]?$/.test(word)).length;
-  return { label: words.slice(0, end).join(" "), figures };
+  return { label: words.slice(0, end).join(" "), count: words.length - end, figures };
 }
 
 const isFabricLabel = (label: string): boolean => {

@@ -25,6 +25,8 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
   const { header } = state;
   const isOpen = head.certainty === "open";
   if (isOpen && !mayHeadSizes(head, header)) return false;
+  // "115 cm  2  2  3" below sizes is a width with its amounts, though 115 cm could be a height.
+  if (state.kind === "fabric" && fit?.ok && readFabricLabel(fit.label).widths) return false;
   const isFresh = header !== null && !header.used;
   const isRow = head.cells.every((cell) => readFigure(cell.text).kind === "figure");
   if (isFresh && (!isOpen || isNamelessAlias(rows, at, head, header))) return addAlias(row, head, header, state);
@@ -34,6 +36,7 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
   }
   // Right below a row of figures, figures without a label have lost it: sizes stand apart from what is above them.
   if (head.label === "" && header?.used && state.previous !== null && isRow) return false;
+  if (isOpen && header?.used && state.previous !== null && isSpoilt(head)) return false;
   if (isOpen && readPlace(head.label, state.measureKind) !== null)
     return header ? false : heightsAsSizes(row, head, state);
   if (isAmbiguousHeader(head) && !isSizesHere(rows, at, head, state)) return false;
@@ -61,6 +64,10 @@ export function readSizes(rows: readonly Row[], at: number, fit: Fit | Misfit | 
   takeHeader(candidate, state);
   return true;
 }
+
+/** "24 2S 26": figures, one of which a letter spoilt, and no sizes. */
+const isSpoilt = ({ cells }: HeaderRow): boolean =>
+  cells.some(({ text }) => /^\d+$/.test(text)) && cells.every(({ text }) => /^\d+[SBOIlZ]?$/.test(text));
 
 /** A second row of sizes without a label stands right below the others, one for each column. */
 const isNamelessAlias = (rows: readonly Row[], at: number, { label, cells }: HeaderRow, header: Header): boolean =>
