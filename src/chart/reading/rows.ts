@@ -44,14 +44,7 @@ export function fitRow(row: Row, header: Header, isFabric: boolean, isWidth: IsW
 function fitGrid(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Fit | Misfit {
   const { cells } = row;
   const count = header.columns.length;
-  const strict =
-    header.layout === "grid"
-      ? fitAt(
-          row,
-          header,
-          header.columns.map((column) => column.index),
-        )
-      : null;
+  const strict = fitAt(row, header);
   if (strict) return strict;
   // The header has no corner cell, or cells of its label stand differently: the figures must be all together and
   // exactly as many as the sizes.
@@ -59,15 +52,17 @@ function fitGrid(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth):
   const label = (until: number): string => joinLabel(cells.slice(0, until));
   let found = figures;
   while (isFabric && found.length > 1 && isWidth(found[0]!.cell.text, found[1]!.cell.text)) found = found.slice(1);
-  const first = found[0]?.index ?? cells.length;
-  const last = found.at(-1)?.index ?? -1;
+  // A row of one cell with a list in it, as long as the sizes or not.
+  if (found.length === 0) return fitSpaced(row, header, isFabric, isWidth);
+  const first = found[0]!.index;
+  const last = found.at(-1)!.index;
   const run = cells.slice(first, last + 1);
   const trailing = joinLabel(cells.slice(last + 1));
-  const roles = rolesOf(row, header, first);
-  if (run.length === count && found.length > 0 && !hasCorner(header, first))
+  const roles = rolesOf(row, header);
+  if (hasCorner(header, first)) return { ok: false, label: label(first), count: found.length, trailing };
+  if (run.length === count)
     return { ok: true, label: label(first), values: run, trailing, roles, doubt: null, single: false };
-  const spanned = run.length > 1 && run.every((cell, index) => index === 0 || cell.repeated);
-  if (found.length === 1 && count > 1 && (isFabric || /\ball\b|\balle\b|\btout/i.test(trailing)))
+  if (found.length === 1 && count > 1 && isFabric)
     return {
       ok: true,
       label: label(first),
@@ -75,31 +70,25 @@ function fitGrid(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth):
       trailing,
       roles,
       doubt: null,
-      single: !spanned,
+      single: true,
     };
-  // A row of one cell with a list in it.
-  if (found.length === 0) {
-    const spaced = fitSpaced(row, header, isFabric, isWidth);
-    if (spaced.ok) return spaced;
-  }
   return { ok: false, label: label(first), count: found.length, trailing };
 }
 
 /** Whether headed columns stand before the sizes, and this row's figures begin among them. */
 function hasCorner(header: Header, first: number): boolean {
-  const start = header.columns[0]?.index ?? -1;
-  return header.layout === "grid" && header.roles.size > 0 && first < start;
+  return header.roles.size > 0 && first < header.columns[0]!.index;
 }
 
-function fitAt(row: Row, header: Header, indexes: readonly number[]): Fit | null {
+/** Each figure under its size: the cells of both rows stand in the same columns. */
+function fitAt(row: Row, header: Header): Fit | null {
   const { cells } = row;
-  const [start = 0] = indexes;
-  const last = indexes.at(-1) ?? 0;
-  if (start < 1 || last >= cells.length) return null;
-  const values = indexes.map((index) => cells[index] ?? cellOf("", row.line, 1));
-  const others = cells
-    .map((_, index) => index)
-    .filter((index) => index > last || (index > start && !indexes.includes(index)));
+  // Below 0 where the sizes have no columns of their own.
+  const indexes = header.columns.map((column) => column.index);
+  const start = indexes[0]!;
+  if (start < 1 || indexes.at(-1)! >= cells.length) return null;
+  const values = indexes.map((index) => cells[index]!);
+  const others = cells.map((_, index) => index).filter((index) => index > start && !indexes.includes(index));
   const extra = others.filter((index) => !header.roles.has(index));
   if (extra.some((index) => isFigureText(cells[index]!.text))) return null;
   const filled = values.filter((cell) => cell.text !== "");
@@ -107,18 +96,15 @@ function fitAt(row: Row, header: Header, indexes: readonly number[]): Fit | null
   if (filled.length === 1 && values.length > 1) return null;
   if (filled.filter((cell) => !isValueText(cell.text)).length * 2 > filled.length) return null;
   return {
-    ok: true, label: joinLabel(cells.slice(0, start).filter((_, index) => header.roles.get(index) !== "unit")), values, roles: rolesOf(row, header, start),
+    ok: true, label: joinLabel(cells.slice(0, start).filter((_, index) => header.roles.get(index) !== "unit")), values, roles: rolesOf(row, header),
     trailing: extra.map((index) => cells[index]!.text).filter(Boolean).join(" "), doubt: null, single: false,
   }; // prettier-ignore
 }
 
-function rolesOf(row: Row, header: Header, first: number): ReadonlyMap<Role, string> {
+function rolesOf(row: Row, header: Header): ReadonlyMap<Role, string> {
   const roles = new Map<Role, string>();
   if (header.layout !== "grid") return roles;
-  for (const [index, role] of header.roles) {
-    const isFigure = index >= first && header.columns.some((column) => column.index === index);
-    if (!isFigure && row.cells[index]) roles.set(role, row.cells[index].text);
-  }
+  for (const [index, role] of header.roles) if (row.cells[index]) roles.set(role, row.cells[index].text);
   return roles;
 }
 
@@ -130,8 +116,11 @@ export const joinLabel = (cells: readonly Cell[]): string =>
     .map((cell) => cell.text.replace(/\n/g, " "))
     .join(" ");
 
-function fitSpaced(row: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Fit | Misfit {
+function fitSpaced(whole: Row, header: Header, isFabric: boolean, isWidth: IsWidth): Fit | Misfit {
   const count = header.columns.length;
+  // Blank cells behind a list are no figures of it.
+  const filled = whole.cells.filter((cell) => cell.text !== "");
+  const row = filled.some((cell) => /\d/.test(cell.text)) ? { ...whole, cells: filled } : whole;
   const roles: ReadonlyMap<Role, string> = new Map();
   const apart = fitApart(row, count, isFabric, isWidth);
   if (apart) return { ...apart, roles };
@@ -195,8 +184,7 @@ function fitByPosition(row: Row, header: Header, isFabric: boolean, isWidth: IsW
     const found = figures.map((cell) =>
       columns.findIndex((column) => Math.abs(edge(column.cell) - edge(cell)) <= play),
     );
-    const isOrdered = found.every((column, index) => column >= 0 && (index === 0 || column > found[index - 1]!));
-    if (!isOrdered || found.at(-1) !== columns.length - 1) continue;
+    if (found.includes(-1) || found.at(-1) !== columns.length - 1) continue;
     const values = columns.map(
       (column, index) => figures[found.indexOf(index)] ?? cellOf("", row.line, column.cell.column),
     );

@@ -43,7 +43,7 @@ describe("fitRow in cells", () => {
       wanted("bust: Bust | 80 84 88 92", "waist: Waist | 62 66 70 74"),
     );
   });
-  it("takes a figure for all sizes only where the row says so", () => {
+  it("takes no single figure for all sizes", () => {
     expect(rows("Bust|80|84|88|92", "Height|168|all sizes").tables[0]!.slice(1)).toEqual(["bust: Bust | 80 84 88 92"]);
     expect(rows("Bust|80|84|88|92", "Height|168").issues).toEqual([`4 error (height) ${doubts.count("Height", 1, 4)}`]);
   });
@@ -99,6 +99,107 @@ describe("fitRow on cloth", () => {
   it("has no column of headings give a row its figures", () => {
     expect(paste(sheet("Fabric required (yd)", "View|Width|8|10", "A|45|2|2 1/8", "|60|1 1/2|1 5/8")).tables).toEqual([
       ["fabric yd | 8 10", "A, main, 45 in, nap? | 2 2.125", "A, main, 60 in, nap? | 1.5 1.625"],
+    ]);
+  });
+});
+
+describe("fitRow on cells that stand elsewhere", () => {
+  const rows = (...lines: string[]) => paste(sheet(CM, "Size|34|36|38|40", "Bust|80|84|88|92", ...lines));
+  it.each(["Waist 62 66 70 74||||", "Waist|62 66 70 74", "Waist|62 66 70 74||||"])(
+    "reads a list in one cell, with blank ones behind it or not: %s",
+    (line) => {
+      expect(rows(line)).toEqual(wanted("bust: Bust | 80 84 88 92", "waist: Waist | 62 66 70 74"));
+    },
+  );
+  it.each(["Waist 62 66 70||||", "Waist|62 66 70", "Waist|62 66 70|||"])("names a list that is too short: %s", (line) => {
+    expect(rows(line)).toEqual({ ...wanted("bust: Bust | 80 84 88 92"), issues: [`4 error (waist) ${doubts.count("Waist", 3, 4)}`] });
+  }); // prettier-ignore
+  it.each([
+    ["one figure under a size", "Waist|||70|", 1],
+    ["one figure and a note", "Waist|62|all sizes", 1],
+  ])("names a row with %s", (_, line, count) => {
+    expect(rows(line)).toEqual({ ...wanted("bust: Bust | 80 84 88 92"), issues: [`4 error (waist) ${doubts.count("Waist", count, 4)}`] });
+  }); // prettier-ignore
+  it("finds the place in the words behind the figures", () => {
+    expect(rows("Girth|62|66|70|74|natural|waist").tables[0]![2]).toBe("waist: Girth | 62 66 70 74");
+    const lines = page(CM, "Size    34   36   38   40", "Girth   62   66   70   74   natural waist");
+    expect(paste(lines).tables[0]![1]).toBe("waist: Girth | 62 66 70 74");
+  });
+  it("reads ditto marks in a chart without a corner", () => {
+    expect(paste(sheet(CM, "34|36|38|40", "Bust|80|84|88|92", 'Height|168|"|"|"'))).toEqual(
+      wanted("bust: Bust | 80 84 88 92", "height: Height | 168 168 168 168"),
+    );
+  });
+  it("reads the row above in the other unit where its label and cell are missing", () => {
+    expect(paste(sheet("Body measurements", "Size|8|10", "Bust|31|32", "79|81")).tables).toEqual([
+      ["body in | 8 10", "bust: Bust | 31 32"],
+      ["body cm | 8 10", "bust: Bust | 79 81"],
+    ]);
+  });
+  it("keeps a label that two rows share", () => {
+    const row = (...cells: string[]) => `<tr>${cells.map((cell) => `<td>${cell}</td>`).join("")}</tr>`;
+    const first = row("Bust", "in", "31", "32").replace("<td>", "<td rowspan=2>");
+    const html = `<p>Body measurements</p><table>${row("Size", "", "8", "10")}${first}${row("cm", "79", "81")}</table>`;
+    expect(paste(html).tables.map((table) => table[1]!.replace(/: .*\|/, " |"))).toEqual([
+      "bust | 31 32",
+      "bust | 79 81",
+    ]);
+  });
+  it.each([
+    ["a column of units between the sizes", ["Measurement|8|Unit|10", "Bust|31|in|32"], "bust: Bust | 31 32"],
+    ["a blank column between the sizes", ["Size|8||10", "Bust|31||32", "Waist|24|x|25"], "bust: Bust | 31 32"],
+  ])("reads %s", (_, lines, row) => {
+    expect(paste(sheet("Body measurements (in)", ...lines)).tables[0]!.slice(0, 2)).toEqual(["body in | 8 10", row]);
+  });
+  it("names a figure where no size stands", () => {
+    const { tables, issues } = paste(sheet(CM, "Size|34||36||38", "Bust|80||84||88", "Hip|86|87|90||94"));
+    expect(tables).toEqual([["body cm | 34 36 38", "bust: Bust | 80 84 88"]]);
+    expect(issues).toEqual([`4 error (hip) ${doubts.count("Hip", 4, 3)}`]);
+  });
+});
+
+describe("fitRow on cloth below headed columns", () => {
+  const A = "A, main, 45 in, nap? | 2 2.125";
+  const rows = (...lines: string[]) => paste(sheet("Fabric required (yd)", "View|Width|8|10", ...lines));
+  it("reads amounts that stand one column too far to the right", () => {
+    expect(rows("A|45||2|2 1/8")).toEqual({ tables: [["fabric yd | 8 10", A]], issues: [] });
+  });
+  it.each([
+    ["60|1 1/2", doubts.count("60", 1, 2)],
+    ["Lining|1/2", doubts.count("Lining", 1, 2)],
+    ["B|2|2 1/8", doubts.count("B", 2, 2)],
+  ])("takes no figure among the headed columns for all sizes: %s", (line, issue) => {
+    const { tables, issues } = rows("A|45|2|2 1/8", line);
+    expect(tables).toEqual([["fabric yd | 8 10", A]]);
+    expect(issues).toEqual([expect.stringContaining(issue)]);
+  });
+  it("takes a single amount under the first size for both, and says so", () => {
+    expect(rows("A|45|2|2 1/8", "B|60|1 1/2")).toEqual({
+      tables: [["fabric yd | 8 10", A, "B, main, 60 in, nap? | 1.5 1.5"]],
+      issues: [`4 warning ${doubts.single("10")}`],
+    });
+  });
+});
+
+describe("fitRow in columns of cloth that spaces part", () => {
+  const rows = (...lines: string[]) => paste(page("Fabric required (yd)", "Size        8    10    12", ...lines));
+  it("puts amounts behind a width under their sizes", () => {
+    expect(rows("A   45      2         2 1/8")).toEqual({
+      tables: [["fabric yd | 8 10 12", "A, main, 45 in, nap? | 2 - 2.125"]],
+      issues: [`3 warning ${doubts.placed("A 45", ["10"])}`],
+    });
+  });
+  it.each([
+    ["A   3   2   2 1/8   2 1/4", "A", 4],
+    ["A   45   2   2 1/8", "A 45", 2],
+  ])("names a row with too many or too few: %s", (line, label, count) => {
+    expect(rows(line)).toEqual({ tables: [], issues: [`3 error ${doubts.count(label, count, 3)}`] });
+  });
+  it("sees by their middles too where figures stand, but places no single one", () => {
+    const head = page(CM, "Size       34    36    38    40");
+    expect(paste(page(head, "Bust       98   102.5       110.5")).tables[0]![1]).toBe("bust: Bust | 98 102.5 - 110.5");
+    expect(paste(page(head, "Bust                         92")).issues).toEqual([
+      `3 error (bust) ${doubts.count("Bust", 1, 4)}`,
     ]);
   });
 });
