@@ -102,12 +102,15 @@ describe("joinedRows on a label that a page broke", () => {
     const lines = sheet(INCHES, "Size|8|10|12", "Bust|31|32|34", "Back waist length|15", "15 1/4  15 1/2");
     expect(paste(lines)).toEqual({ tables: [["body in | 8 10 12", "bust: Bust | 31 32 34", back]], issues: [] });
   });
-  it.each([
-    ["a depth alone, with the words below it known as no place", ['Hip 7"', "below waist 33 34 36"], "below waist"],
-    ["four lines", ["Back", "waist", "length", "15 15 1/4 15 1/2"], "length"],
-  ])("warns of a place it doesn't know in %s", (_, lines, place) => {
-    const { issues } = around(...lines);
-    expect(issues).toEqual([expect.stringContaining(`warning (${place}) ${doubts.unknownPlace(place)}`)]);
+  it("names both halves of a label whose depth ends its first line", () => {
+    expect(around('Hip 7"', "below waist 33 34 36").issues).toEqual([
+      `4 error (hip) ${doubts.count("Hip", 1, 3)}`,
+      `5 warning (below waist) ${doubts.unknownPlace("below waist")}`,
+    ]);
+  });
+  it("warns of a place it doesn't know below a label in four lines", () => {
+    const { issues } = around("Back", "waist", "length", "15 15 1/4 15 1/2");
+    expect(issues).toEqual([`6 warning (length) ${doubts.unknownPlace("length")}`]);
   });
   it("takes no row with its figures for the first half of the next", () => {
     expect(around("Hip 33 34 36 at the back 7", "Waist 24 25 26").tables[0]!.slice(1)).toEqual([
