@@ -56,7 +56,7 @@ function endsOf(chart: Chart, place: Place): { low: number; high: number } | und
 /** The one chart that suits the measures; charts of the same sizes in two units say the same, and the first is taken. */
 export function chooseChart(charts: readonly Chart[], near: readonly PlaceMeasure[], pattern: string): Result<Chart> {
   const [first, ...others] = nearestCharts(charts, near);
-  if (!first) throw new RangeError("no chart to choose from");
+  if (!first) throw new RangeError("no chart");
   const rival = others.find((other) => other.unit === first.unit || other.sizes.join("\n") !== first.sizes.join("\n"));
   return rival ? severalTables([first, ...others], pattern) : answer(first);
 }

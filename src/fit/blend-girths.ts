@@ -126,7 +126,7 @@ function byEase(
     const beyond = lacking > TOLERANCE ? lacking : 0;
     return withEase(fitting, frame, { ...girth, index, beyond, change: null, reason: reasonFor(index, beyond) });
   }
-  throw new RangeError("the frame size is not on the chart");
+  throw new RangeError("no frame size");
 
   function reasonFor(index: number, beyond: number): BlendReason {
     if (index === frame && beyond === 0) return setsFrame ? "frame" : "enough in the frame size";

@@ -39,7 +39,7 @@ export function chooseTable(charts: readonly Chart[], body: Body, question: Tabl
   const printed = bodyMeasures(body).filter(({ place }) => charts.some((chart) => hasPlace(chart, place)));
   const near = nearestCharts(charts, printed);
   const first = near[0];
-  if (!first) throw new RangeError("no chart to choose from");
+  if (!first) throw new RangeError("no chart");
   const rivals = namedTables(tablesApart(near, first));
   if (rivals.length === 1) return answer(first);
   const ready = optionsFor(first);

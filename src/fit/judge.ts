@@ -119,5 +119,5 @@ function stepUp(fitting: Fitting, places: readonly JudgedPlace[], from: number):
         lacking: formatLength(tight.least - tight.ease, unit),
       });
   }
-  throw new RangeError("the frame size is not on the chart");
+  throw new RangeError("no frame size");
 }

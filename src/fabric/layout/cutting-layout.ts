@@ -21,8 +21,8 @@ const LEAST_TRIES = 50;
  */
 export function cuttingLayout(pieces: readonly CutPiece[], cloth: Cloth, effort: Effort): Layout {
   const { tries, seed = 1 } = effort;
-  if (!Number.isInteger(tries) || tries < 1) throw new RangeError("an effort is a whole number of tries, at least 1");
-  if (!Number.isInteger(seed)) throw new RangeError("a seed is a whole number");
+  if (!Number.isInteger(tries) || tries < 1) throw new RangeError("tries below 1");
+  if (!Number.isInteger(seed)) throw new RangeError("a broken seed");
   const search = layoutSearch(pieces, cloth, seed);
   const count = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const allowed = allowedTries(tries, count);

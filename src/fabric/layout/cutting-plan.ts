@@ -46,7 +46,7 @@ export function cuttingPlan(
   effort: Effort,
 ): CuttingPlan {
   const { tries, seed = 1 } = effort;
-  if (!Number.isInteger(tries) || tries < 1) throw new RangeError("an effort is a whole number of tries, at least 1");
+  if (!Number.isInteger(tries) || tries < 1) throw new RangeError("tries below 1");
   const sorted = sortPieces(pieces);
   const choices = sorted.map((piece) => clothsFor(piece, cloths));
   const problems = planProblems(sorted, cloths, choices);
