@@ -193,7 +193,7 @@ async function addColumns(context: Excel.RequestContext, added: Before["columns"
     const at = area.column + area.columns + index;
     const blank = Array.from({ length: rows }, () => [""]);
     // A heading such as =1 or 6-12 is text: it stands in the values, because Excel would read a name as it reads typing.
-    const isWords = /^\p{L}[^\d]*$/u.test(column.heading) && !/^(?:true|false)$/i.test(column.heading);
+    const isWords = /^\p{L}\D*$/u.test(column.heading) && !/^(?:true|false)$/i.test(column.heading);
     const heading = isWords ? column.heading : asText(column.heading, "General");
     table.columns.add(undefined, [[heading], ...blank], isWords ? heading : undefined);
     headings.push(column.heading);

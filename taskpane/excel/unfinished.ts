@@ -82,10 +82,8 @@ async function unfinished(context: Excel.RequestContext): Promise<Unfinished[]> 
   return marks.map(({ key, since }, index) => ({
     key,
     since,
-    sheets: found[
-      index
-    ]!// A sheet whose id was not yet known had no cell of ours in it: with something in it, it is hers.
-    .filter(({ id, sheet, used }) => !sheet.isNullObject && (id !== null || used.isNullObject))
+    sheets: found[index]! // A sheet whose id was not yet known had no cell of ours in it: with something in it, it is hers.
+      .filter(({ id, sheet, used }) => !sheet.isNullObject && (id !== null || used.isNullObject))
       .map(({ sheet }) => ({ id: sheet.id, name: sheet.name })),
   }));
 }
