@@ -31,13 +31,14 @@ export interface MeasureState {
 const NOT_LENGTHS = /\b(?:weight|gewicht|poids|peso|waga|kg|kgs|lb|lbs|pounds?|cup|cups|cupgrosse)\b/;
 /** Places that only a garment has. */
 const GARMENT_ONLY = /^(?:hemWidth|legWidth|backLength|frontLength|skirtLength|neckToHem|waistToHem|armhole)$/;
+/** Rows that are finished measurements below a heading of body measurements too. */
+const FINISHED_ROW = /^\W*(?:finished|garment|fertig|fini)|[\s,(](?:finished|garment|fertige?|finie?s?)(?![\p{L}-])/iu;
 
 /** One row as readings, a second for a second unit; empty when it was named and left out, null when it is no such row. */
 export function measureReadings(row: Row, fit: Fit, label: string, state: MeasureState): Reading[] | null {
   const { found } = state;
   const header = state.header!;
-  const said = fit.roles.get("measurement");
-  const wordy = said && said.trim() !== "" ? said : label;
+  const wordy = fit.roles.get("measurement") || label;
   if (NOT_LENGTHS.test(plainWords(wordy))) {
     found.warn(row.line, doubts.notALength(label));
     return [];
@@ -48,7 +49,7 @@ export function measureReadings(row: Row, fit: Fit, label: string, state: Measur
   const above = previous;
   const streams = streamsOf(fit.values, header, above, seen?.place ?? null, found);
   if (seen === null) return unlabelled(row, streams, previous, state);
-  if (seen.place !== previous?.place || !seen.known) warnUnknown(row, seen, state);
+  if (!seen.known) found.warn(row.line, doubts.unknownPlace(seen.place), { place: seen.place });
   const unit = rowUnit(fit, wordy, label, state);
   const records = streams.map((stream): MeasureRecord => {
     const inLengths = inBodyUnit({ ...stream, unit: stream.unit ?? unit });
@@ -68,7 +69,7 @@ export function measureReadings(row: Row, fit: Fit, label: string, state: Measur
     pairUnits(previous, first, unitsIn(label).unit !== null || streams[0]!.unit !== null, found);
   if (fit.doubt === "ditto") found.warn(row.line, doubts.dittoUnsure(), { place: seen.place });
   if (fit.doubt === "placed") warnPlaced(row, fit, seen.place, state);
-  const role = fit.roles.get("view")?.trim();
+  const role = fit.roles.get("view");
   const views = role ? viewsOf(role) : seen.views;
   return views.length ? records.flatMap((record) => views.map((view) => ({ ...record, view }))) : records;
 }
@@ -80,14 +81,10 @@ function warnPlaced(row: Row, fit: Fit, place: string, state: MeasureState): voi
   state.found.warn(row.line, doubts.placed(fit.label, sizes), { place, size: sizes[0]! });
 }
 
-function warnUnknown(row: Row, seen: Seen, state: MeasureState): void {
-  if (!seen.known) state.found.warn(row.line, doubts.unknownPlace(seen.place), { place: seen.place });
-}
-
 /** The kind of a row: its own words, its heading's, or body with a warning. */
 function kindHere(row: Row, label: string, state: MeasureState): "body" | "finished" {
   if (kindOf(label) === "finished" && state.kind !== "body") return "finished";
-  if (/^\W*(?:finished|fertig|fini)/i.test(label)) return "finished";
+  if (FINISHED_ROW.test(label)) return "finished";
   if (state.kind === "body" || state.kind === "finished") return state.kind;
   const place = readPlace(readViews(label).rest, null);
   const isGarment = place !== null && GARMENT_ONLY.test(place);
@@ -119,7 +116,7 @@ interface Seen {
 
 const viewsOf = (text: string): readonly string[] => {
   const { views } = readViews(text);
-  return views === "all" ? [] : (views ?? [text]);
+  return views === "all" || /^(?:all|alle|tous|toutes)$/i.test(text) ? [] : (views ?? [text]);
 };
 
 /** The place and view of a label; null when it has no words but for a unit. */
@@ -143,8 +140,12 @@ function placeHere(
   if (views && trimMarks(rest, ":,.- ") === "" && previous)
     return { place: previous.place, known: previous.known, views: own };
   const found = readPlace(views ? trimMarks(rest, ",:- ") : plain, kind) ?? readPlace(plain, kind);
-  const translated = found ?? (trailing && unitAlone(trailing) === null ? readPlace(trailing, kind) : null);
-  if (!translated) return { place: trimMarks(views ? rest : label, ":,.… "), known: false, views: own };
+  const translated = found ?? readPlace(trailing, kind);
+  if (!translated) {
+    const place = trimMarks(views ? rest : label, ":,.… ");
+    // A view alone, with no row above whose place it could have.
+    return place === "" ? null : { place, known: false, views: own };
+  }
   const isChest = translated === "bust" && (state.chest || areHeights(state.header!.sizes)) && isBustOrChest(plain);
   return { place: isChest ? "chest" : translated, known: true, views: own };
 }
@@ -158,7 +159,11 @@ function unlabelled(
 ): Reading[] {
   const [stream] = streams;
   const ratio = previous && stream ? ratioOf(previous.figures, stream.figures) : null;
-  const isOther = ratio !== null && ((ratio > 2.4 && ratio < 2.7) || (ratio > 0.37 && ratio < 0.42));
+  const isOther =
+    ratio !== null &&
+    ((ratio > 2.4 && ratio < 2.7) || (ratio > 0.37 && ratio < 0.42)) &&
+    // Against the unit that is printed only when every figure says so.
+    (previous!.unit !== (ratio > 1 ? "cm" : "in") || areSame(previous!.figures, stream!.figures, ratio));
   const named = unitAlone(trimMarks(row.cells[0]!.text, ":. "));
   if (!previous || !stream || !(isOther || named !== null)) {
     state.found.error(row.line, doubts.noLabel());
@@ -177,12 +182,16 @@ function unlabelled(
   return [record];
 }
 
+const areSame = (above: readonly Figure[], below: readonly Figure[], ratio: number): boolean =>
+  above.every((figure, index) =>
+    agrees(figure, ratio > 1 ? "in" : "cm", below[index] ?? null, ratio > 1 ? "cm" : "in"),
+  );
+
 /** Two rows of one place, one above the other, in two units: the numbers tell which is which. */
 function pairUnits(previous: MeasureRecord, record: MeasureRecord, isUnitSaid: boolean, found: Doubts): void {
   const ratio = ratioOf(previous.figures, record.figures);
   const isPair = ratio !== null && ((ratio > 2.3 && ratio < 2.8) || (ratio > 0.36 && ratio < 0.43));
-  if (!isPair) return;
-  if (!isUnitSaid || record.unit === previous.unit) {
+  if (isPair && (!isUnitSaid || record.unit === previous.unit)) {
     const [first, second]: [Stream, Stream] = [{ ...previous }, { ...record, unit: null }];
     if (previous.unit === (ratio > 1 ? "cm" : "in")) first.unit = null;
     nameBlocks([first, second]);
@@ -201,10 +210,11 @@ function pairUnits(previous: MeasureRecord, record: MeasureRecord, isUnitSaid: b
 
 function rowUnit(fit: Fit, wordy: string, label: string, state: MeasureState): LengthUnit | null {
   const role = unitAlone(fit.roles.get("unit") ?? "");
-  const hint = state.header!.unit;
   const own = role ?? labelUnit(wordy) ?? labelUnit(label) ?? unitAlone(fit.trailing) ?? unitsIn(fit.trailing).unit;
-  const unit = own ?? state.unit ?? hint;
-  return unit === "in" || unit === "cm" || own !== null ? unit : null;
+  const headed = state.unit ?? state.header!.unit;
+  // Yards and metres above are those of cloth, unless a heading of measurements names metres.
+  const isCloth = headed === "yd" || (headed === "m" && (state.kind === "fabric" || state.unit === null));
+  return own ?? (isCloth ? null : headed);
 }
 
 /** The unit in a label; in "Hip 9\" below waist" the inches are no unit of the row. */

@@ -342,3 +342,12 @@ describe("readSizes on a corner that says more than sizes", () => {
     ]);
   });
 });
+
+describe("readSizes on a width that could be a height", () => {
+  it.each(["115 cm|2|2|2", "115 cm|2|2|3", "115 cm|1|2|3"])("reads it with its whole metres: %s", (row) => {
+    const lines = sheet("Fabric required (m)", "Size|8|10|12", row);
+    const amounts = row.split("|").slice(1).join(" ");
+    const tables = [["fabric m | 8 10 12", `no view, main, 115 cm, nap? | ${amounts}`]];
+    expect(paste(lines)).toEqual({ tables, issues: [] });
+  });
+});
