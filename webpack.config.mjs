@@ -193,6 +193,7 @@ export default {
       filename: "taskpane.html",
       templateParameters: { styles: marked("taskpane.css") },
       chunks: ["excel", "taskpane", "functions"],
+      chunksSortMode: "manual",
       hash: true,
     }),
     new CopyPlugin({

@@ -138,7 +138,7 @@ export function plan(work: () => readonly (readonly AnswerCell[])[]): Given {
   return guarded(() => {
     const rows = work();
     if (rows.length === 0) return [[""]];
-    if (rows.some((row) => row.length !== rows[0]!.length)) throw new RangeError("ragged rows");
+    if (rows.some((row) => row.length !== rows[0]!.length)) throw new RangeError("a plan's rows differ in length");
     return rows.map((row) => row.map(given));
   });
 }
@@ -151,7 +151,7 @@ export function single(work: () => AnswerCell): Given {
 function given(cell: AnswerCell): Given {
   if (cell === null) return "";
   if (typeof cell === "number") {
-    return Number.isFinite(cell) ? cell + 0 : problemValue(problemIn(new RangeError("no number")));
+    return Number.isFinite(cell) ? cell + 0 : problemValue(problemIn(new RangeError("a figure that is no number")));
   }
   if (typeof cell !== "object") return cell;
   return cell.error === undefined ? problemValue(cell.fault) : errorValue(cell.error);

@@ -1,9 +1,5 @@
 import { capital, refuse, sentence, type Problem, type ProblemCode, type Result } from "../src/index";
 
-// Without office.js, as in a browser tab on a machine without a connection, nobody is there to announce functions to.
-if (typeof CustomFunctions === "undefined")
-  Object.assign(globalThis, { CustomFunctions: { associate: () => undefined } });
-
 /**
  * Problems that become #VALUE!: something that can't be read or used. Any other is #N/A. Codes are in the order of
  * src/problem.ts; a new one does not compile until it stands here or below.

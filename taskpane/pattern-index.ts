@@ -48,7 +48,8 @@ const rowsOf = (tables: readonly ChartTable[]): number =>
 
 /** A little more than the figures of the tables that are there: their label columns are counted too. */
 function rowsThere({ tables }: Facts, entries: readonly IndexEntry[]): number {
-  const listed = tables.filter(({ name }) => entries.some(({ table }) => table.toLowerCase() === name.toLowerCase()));
+  const names = entries.map(({ table }) => table);
+  const listed = tables.filter(({ name }) => isNamed(name, names));
   return listed.reduce((sum, { headings, rows }) => sum + headings.length * rows, 0);
 }
 
@@ -68,7 +69,10 @@ export async function listMissing(before: readonly string[]): Promise<void> {
     ({ name }) =>
       CHART.test(name) &&
       !isNamed(name, before) &&
-      !listed?.some(({ table }) => table.toLowerCase() === name.toLowerCase()),
+      !isNamed(
+        name,
+        (listed ?? []).map(({ table }) => table),
+      ),
   );
   if (!listed || missing.length === 0) return;
   const known = facts.value.tables.map(({ name }) => name);

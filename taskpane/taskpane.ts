@@ -56,9 +56,12 @@ function cannotStart(sentence: string): void {
   if (starting) starting.textContent = sentence;
 }
 
-// office.js comes from Microsoft's address and may not have come at all.
-if (typeof Office === "undefined") cannotStart(words.noOffice);
-else
+// office.js comes from Microsoft's address and may not have come at all: then nobody is there either to whom functions.js,
+// the script after this one, could announce its functions.
+if (typeof Office === "undefined") {
+  Object.assign(globalThis, { CustomFunctions: { associate: () => undefined } });
+  cannotStart(words.noOffice);
+} else
   void Office.onReady(({ host }) => {
     if (host !== Office.HostType.Excel) cannotStart(words.noExcel);
     else if (!Office.context.requirements.isSetSupported("ExcelApi", "1.12")) cannotStart(words.tooOld);

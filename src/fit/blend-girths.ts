@@ -118,7 +118,7 @@ function byEase(
 ): Result<BlendGirth> {
   const last = fitting.chart.sizes.length - 1;
   const start = byBody < frame && girth.close ? byBody : frame;
-  for (let index = start; index <= last; index++) {
+  for (let index = start; ; index++) {
     const figure = fitting.finished!.at(girth.place, index);
     if (!figure.ok) return figure;
     const lacking = girth.least.value - (figure.value - girth.measure);
@@ -126,7 +126,6 @@ function byEase(
     const beyond = lacking > TOLERANCE ? lacking : 0;
     return withEase(fitting, frame, { ...girth, index, beyond, change: null, reason: reasonFor(index, beyond) });
   }
-  throw new RangeError("no frame size");
 
   function reasonFor(index: number, beyond: number): BlendReason {
     if (index === frame && beyond === 0) return setsFrame ? "frame" : "enough in the frame size";

@@ -100,7 +100,7 @@ function governing(
 /** From the frame size upward, the first size with enough ease wherever it is judged. */
 function stepUp(fitting: Fitting, places: readonly JudgedPlace[], from: number): Result<number> {
   const { chart, finished, unit } = fitting;
-  for (let index = from; index < chart.sizes.length; index++) {
+  for (let index = from; ; index++) {
     let tight: { place: Place; ease: number; least: number } | undefined;
     for (const { place, measure, least } of places) {
       if (!least) continue;
@@ -110,7 +110,7 @@ function stepUp(fitting: Fitting, places: readonly JudgedPlace[], from: number):
       if (ease < least.value - TOLERANCE) tight ??= { place, ease, least: least.value };
     }
     if (!tight) return answer(index);
-    if (index === chart.sizes.length - 1)
+    if (index >= chart.sizes.length - 1)
       return refuse("tightEverywhere", {
         size: chart.sizes[index]!,
         place: placeName(tight.place),
@@ -119,5 +119,4 @@ function stepUp(fitting: Fitting, places: readonly JudgedPlace[], from: number):
         lacking: formatLength(tight.least - tight.ease, unit),
       });
   }
-  throw new RangeError("no frame size");
 }

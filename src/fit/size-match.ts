@@ -91,7 +91,7 @@ export function matchInRow(
   if (!matched.ok) return matched;
   const { found, steps } = matched.value;
   const figure = row.values[found.index];
-  if (figure === null || figure === undefined || isFault(figure)) throw new RangeError("no figure");
+  if (figure === null || figure === undefined || isFault(figure)) throw new RangeError("a step without a figure");
   const nearest = Math.min(Math.max(measure, found.low), found.high);
   const beyond = measure < steps[0]!.low - TOLERANCE ? "below" : isAbove(steps.at(-1)!, measure) ? "above" : null;
   const difference = clean(measure - nearest) + 0;

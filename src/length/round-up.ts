@@ -18,7 +18,7 @@ export function clean(value: number): number {
  * @example roundUp(0.1 + 0.2, 0.1) //=> { ok: true, value: 0.3 }
  */
 export function roundUp(length: number, step: number): Result<number> {
-  if (!Number.isFinite(length)) throw new RangeError("no length");
+  if (!Number.isFinite(length)) throw new RangeError("roundUp wants a finite length");
   if (!Number.isFinite(step) || step <= 0) return refuse("badStep", { text: String(step) });
   const steps = Math.ceil(length / step - TOLERANCE * Math.max(1, Math.abs(length / step)));
   if (!Number.isFinite(steps)) return refuse("badStep", { text: String(step) });

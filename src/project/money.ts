@@ -18,7 +18,7 @@ export const DEAREST = 1e10;
  * @example cents(7.77) //=> 777
  */
 export function cents(amount: number): number {
-  if (!Number.isFinite(amount) || amount < 0) throw new RangeError("amount below 0");
+  if (!Number.isFinite(amount) || amount < 0) throw new RangeError("an amount below 0");
   return Math.floor(clean(amount * 100) + 0.5);
 }
 

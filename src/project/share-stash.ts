@@ -38,7 +38,7 @@ const MOST_STEPS = 50_000;
 export function shareStash(wants: readonly Want[], lengths: readonly number[]): Sharing {
   for (const { needed, toBuy, pieces } of wants) {
     if (!(needed > 0 && toBuy > 0 && Number.isFinite(needed + toBuy)) || pieces.some((p) => lengths[p] === undefined))
-      throw new RangeError("no such amount or piece");
+      throw new RangeError("an amount of 0, or no such piece");
   }
   const order = wants.map((_, index) => index).filter((index) => wants[index]!.pieces.length > 0);
   order.sort((a, b) => wants[b]!.toBuy - wants[a]!.toBuy || a - b);

@@ -1,4 +1,5 @@
 import { quotedText } from "./names";
+import { columnName } from "./references";
 import type { CellBlock, CellsPlan, PlannedCell } from "./plan";
 
 /** What the formulas of one person and one pattern look at: tables by name, the rest as she chose it. */
@@ -98,16 +99,6 @@ export function fitFormulas(options: FitFormulas): CellsPlan {
 /** A measure of a person out of the measurements table. */
 function lookUp(table: string, person: string, place: string): string {
   return `INDEX(${table}[${columnName(person)}],MATCH(${quotedText(place)},${table}[Measurement],0))`;
-}
-
-/**
- * A column's name as it stands in a table's brackets: some signs need an apostrophe before, and a name with any other sign
- * than letters, digits and spaces has brackets of its own.
- * Source: "Using structured references with Excel tables", Microsoft Support.
- */
-function columnName(heading: string): string {
-  const escaped = heading.replace(/['#[\]@]/g, "'$&");
-  return /^[\p{L}\p{N}_ ]+$/u.test(heading) ? escaped : `[${escaped}]`;
 }
 
 const empty = (rows: number): PlannedCell[][] => Array.from({ length: rows }, () => [null]);

@@ -9,7 +9,19 @@ const PARTS = /"(?:[^"]|"")*"|\[@(?:\[([^[\]]*)\]|([^[\]]*))\]/g;
  * @example thisRow("Sale price") //=> "[@[Sale price]]"
  */
 export const thisRow = (heading: string): string =>
-  /^[\p{L}\p{N}_]+$/u.test(heading) ? `[@${heading}]` : `[@[${heading}]]`;
+  /^[\p{L}\p{N}_]+$/u.test(heading) ? `[@${heading}]` : `[@[${escaped(heading)}]]`;
+
+/**
+ * A column's name as it stands in its table's brackets: some signs need an apostrophe before, and a name with any other
+ * sign than letters, digits and spaces has brackets of its own.
+ * Source: "Using structured references with Excel tables", Microsoft Support.
+ *
+ * @example columnName("Price (each)") //=> "[Price (each)]"
+ */
+export const columnName = (heading: string): string =>
+  /^[\p{L}\p{N}_ ]+$/u.test(heading) ? heading : `[${escaped(heading)}]`;
+
+const escaped = (heading: string): string => heading.replace(/['#[\]@]/g, "'$&");
 
 /**
  * A formula with its references to this row's columns changed; texts stay as they are.

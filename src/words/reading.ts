@@ -1,7 +1,5 @@
 /** What is said about a cell or row of a pasted chart: what was found, and what was wanted. */
-
-const list = (words: readonly string[]): string =>
-  words.length < 2 ? words.join() : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+import { listed } from "./sentences";
 
 export const doubts = {
   noChart: () =>
@@ -50,7 +48,7 @@ export const doubts = {
     `"${label}" is for the same view, part and width as a row above it. Say in the sheet what tells them apart.`,
   equalSizes: (size: string) => `Two columns are called ${size}. Rename one, or the wrong column may answer.`,
   placed: (label: string, sizes: readonly string[]) =>
-    `"${label}" has no figure under ${list(sizes)}: seen from where the others stand.`,
+    `"${label}" has no figure under ${listed(sizes)}: seen from where the others stand.`,
   sizesUnread: () =>
     "These look like sizes, but they can't all be read, so the rows below were left out. Put each size in a cell of its own and paste again.",
   sizeRowCount: (found: number, wanted: number) =>
@@ -73,7 +71,7 @@ export const doubts = {
       ? `Size ${size} has no figures for the measurements of the other sizes, so it was left out. Compare it with the pattern.`
       : `Size ${size} has ${found} ${found === 1 ? "figure" : "figures"} for ${wanted} ${wanted === 1 ? "column" : "columns"}, so it was left out. Compare it with the pattern.`,
   twoWidths: (widths: readonly string[]) =>
-    `One row for widths of ${list(widths)}: its amounts were taken for each of them.`,
+    `One row for widths of ${listed(widths)}: its amounts were taken for each of them.`,
   converted: (from: string, to: string) => `These amounts are printed in ${from} and were turned into ${to}.`,
   more: (count: number) => `${count} more doubts were found from here on. Paste a smaller part to see them.`,
 } as const;

@@ -71,6 +71,7 @@ export const refusalSentences: Sentences<WriteRefusals> = {
     `A sheet or table of that name was made in another window while this was being written; it stays as it is. ${untouched} Press again, or choose another name.`,
   shared: () =>
     `Somebody else is changing this workbook at the same moment. ${untouched} Wait until the other change shows, then press again.`,
+  // That a shared workbook of the old kind takes no tables is from memory of Microsoft's page about it.
   unsupported: ({ message }) =>
     `This workbook or sheet can't hold that (${message}). ${untouched} A workbook shared the old way takes no tables: end that under Review, Unshare Workbook, then press again.`,
   changedSince: ({ sheet }) => `"${sheet}" has been changed since it was written.`,

@@ -75,7 +75,7 @@ describe("roundUp", () => {
 
 describe("roundUp, its bounds", () => {
   test("throws for a length that is no number: a caller's mistake", () => {
-    expect(() => roundUp(NaN, 0.1)).toThrow(new RangeError("no length"));
+    expect(() => roundUp(NaN, 0.1)).toThrow(new RangeError("roundUp wants a finite length"));
     expect(() => roundUp(Infinity, 0.1)).toThrow(RangeError);
   });
   test("refuses a step so small that the steps can't be counted", () => {

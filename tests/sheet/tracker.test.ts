@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { columnsPlan } from "../../src/sheet/trackers/all";
-import { changeReferences, columnLetters, ownColumns, thisRow } from "../../src/sheet/references";
+import { changeReferences, columnLetters, columnName, ownColumns, thisRow } from "../../src/sheet/references";
 import {
   headingRow,
   titleBlocks,
@@ -162,6 +162,21 @@ describe("trackerColumns", () => {
         for (const one of wanted) expect(all).toContain(one.toLowerCase());
       }),
     );
+  });
+});
+
+// Source: "Using structured references with Excel tables", Microsoft Support: these signs need an apostrophe before.
+describe("a column's name in a formula", () => {
+  it.each([
+    ["Price", "[@Price]", "Price"],
+    ["Sale price", "[@[Sale price]]", "Sale price"],
+    ["Price (each)", "[@[Price (each)]]", "[Price (each)]"],
+    ["Piece #", "[@[Piece '#]]", "[Piece '#]"],
+    ["Ada's [old]", "[@[Ada''s '[old']]]", "[Ada''s '[old']]"],
+    ["@work", "[@['@work]]", "['@work]"],
+  ])("of %s", (heading, inRow, inTable) => {
+    expect(thisRow(heading)).toBe(inRow);
+    expect(columnName(heading)).toBe(inTable);
   });
 });
 

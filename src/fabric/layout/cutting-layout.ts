@@ -20,9 +20,7 @@ const LEAST_TRIES = 50;
  * cuttingLayout([{ name: "Front", width: 30, length: 60, count: 2 }], { width: 60 }, { tries: 100 }).length //=> 60
  */
 export function cuttingLayout(pieces: readonly CutPiece[], cloth: Cloth, effort: Effort): Layout {
-  const { tries, seed = 1 } = effort;
-  if (!Number.isInteger(tries) || tries < 1) throw new RangeError("tries below 1");
-  if (!Number.isInteger(seed)) throw new RangeError("a broken seed");
+  const { tries, seed } = checkedEffort(effort);
   const search = layoutSearch(pieces, cloth, seed);
   const count = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const allowed = allowedTries(tries, count);
@@ -58,4 +56,11 @@ export function cellTries(pieces: readonly CutPiece[]): number {
   const count = pieces.reduce((sum, piece) => sum + piece.count, 0);
   const fewer = Math.max(1, CELL_PIECES / Math.max(1, count));
   return Math.min(MOST_CELL_TRIES, Math.floor(CELL_TRIES * fewer * Math.sqrt(fewer)));
+}
+
+/** An effort with its seed, 1 unless given. @throws RangeError when these are not whole numbers, or less than 1 try */
+export function checkedEffort({ tries, seed = 1 }: Effort): Required<Effort> {
+  if (!Number.isInteger(tries) || tries < 1 || !Number.isInteger(seed))
+    throw new RangeError("tries and seed are whole, tries at least 1");
+  return { tries, seed };
 }

@@ -1,6 +1,6 @@
 import type { Problem } from "../../problem";
 import { clothProblems, fitProblems, pieceProblems, problem } from "./check";
-import { cuttingLayout } from "./cutting-layout";
+import { checkedEffort, cuttingLayout } from "./cutting-layout";
 import { layoutSearch } from "./layout-search";
 import { sortPieces } from "./parts";
 import { seededRandom } from "./random";
@@ -45,8 +45,7 @@ export function cuttingPlan(
   cloths: readonly NamedCloth[],
   effort: Effort,
 ): CuttingPlan {
-  const { tries, seed = 1 } = effort;
-  if (!Number.isInteger(tries) || tries < 1) throw new RangeError("tries below 1");
+  const { tries, seed } = checkedEffort(effort);
   const sorted = sortPieces(pieces);
   const choices = sorted.map((piece) => clothsFor(piece, cloths));
   const problems = planProblems(sorted, cloths, choices);

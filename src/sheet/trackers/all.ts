@@ -1,5 +1,6 @@
 import { PROJECT_HEADINGS, STASH_HEADINGS } from "../../project/shop-rows";
 import { indexPlan, INDEX_CELL, INDEX_SHEET } from "../chart-index";
+import { isNamed } from "../names";
 import { isFormula, type SheetPlan, type WorkbookPlan } from "../plan";
 import { trackerColumns, trackerSheet, type HerTable, type Tracker, type TrackerKey, type Units } from "../tracker";
 import { CAUTIONS_SHEET, cautionsSheet } from "./cautions";
@@ -62,10 +63,7 @@ export function trackersToMake(
 
 /** Whether a tracker is there, as `trackersToMake` has it. */
 export const isTrackerThere = (key: TrackerKey, sheets: readonly string[], tables?: readonly string[]): boolean =>
-  tables && key !== "shoppingList" ? isAmong(trackers[key].table, tables) : isAmong(trackerSheetName(key), sheets);
-
-const isAmong = (name: string, names: readonly string[]): boolean =>
-  names.some((one) => one.toLowerCase() === name.toLowerCase());
+  tables && key !== "shoppingList" ? isNamed(trackers[key].table, tables) : isNamed(trackerSheetName(key), sheets);
 
 /**
  * What must be written to set up the chosen sheets, each once: in two steps, because formulas that look into the pattern
@@ -79,10 +77,10 @@ export function trackersPlan(
   tables?: readonly string[],
 ): WorkbookPlan[] {
   const keys = trackersToMake(wanted, there, tables);
-  const index = keys.some(needsIndex) && !isAmong(INDEX_SHEET, there) ? [emptyIndexPlan()] : [];
+  const index = keys.some(needsIndex) && !isNamed(INDEX_SHEET, there) ? [emptyIndexPlan()] : [];
   const sheets = keys.map((key) => newTrackerSheet(key, units));
-  if (keys.includes("wishList") && !isAmong(FIND_SHEET, there)) sheets.push(findSheet());
-  if (keys.includes("projects") && !isAmong(CAUTIONS_SHEET, there)) sheets.push(cautionsSheet());
+  if (keys.includes("wishList") && !isNamed(FIND_SHEET, there)) sheets.push(findSheet());
+  if (keys.includes("projects") && !isNamed(CAUTIONS_SHEET, there)) sheets.push(cautionsSheet());
   const [first] = wanted.filter((key) => keys.includes(key));
   return first === undefined ? [] : [...index, { sheets, show: trackerSheetName(first) }];
 }
@@ -105,7 +103,7 @@ export function columnsPlan(
   if (!plan.columns.some(({ cell }) => cell !== null && isFormula(cell))) return [last];
   const needed = trackersPlan(trackers[key].needs, there.sheets, units, there.tables);
   const hasIndex = [...needed.flatMap(({ sheets = [] }) => sheets.map(({ sheet }) => sheet)), ...there.sheets];
-  const index = needsIndex(key) && !isAmong(INDEX_SHEET, hasIndex) ? [emptyIndexPlan()] : [];
+  const index = needsIndex(key) && !isNamed(INDEX_SHEET, hasIndex) ? [emptyIndexPlan()] : [];
   return [...index, ...needed, last];
 }
 
@@ -115,8 +113,8 @@ function otherNames(key: TrackerKey, headings: readonly string[]): Record<string
   const ours = key === "shoppingList" ? [] : trackers[key].columns;
   const pairs = Object.values<readonly string[]>(words).flatMap(([first, ...others]) => {
     const plain = ours.some(({ heading, formula }) => heading === first && formula === undefined);
-    const own = others.find((other) => isAmong(other, headings) && !ours.some(({ heading }) => heading === other));
-    return plain && first !== undefined && own !== undefined && !isAmong(first, headings)
+    const own = others.find((other) => isNamed(other, headings) && !ours.some(({ heading }) => heading === other));
+    return plain && first !== undefined && own !== undefined && !isNamed(first, headings)
       ? [[first, own] as const]
       : [];
   });
