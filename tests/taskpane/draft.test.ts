@@ -41,6 +41,23 @@ describe("draftOf", () => {
 });
 
 describe("withLine", () => {
+  it("puts a size right that a spreadsheet has made a date of, once for all tables below it", () => {
+    const both = `Body measurements (in)
+Size	6-Dec	14-20
+Bust	34	38
+Fabric required
+View A 45 in	2	2 1/8 yd`;
+    const from = draftOf(both, readCharts);
+    expect(from.flags).toEqual([]);
+    const doubt = from.loose.find(({ message }) => message.includes("is a date"))!;
+    expect(lineOf(from, doubt)).toBe("Size	6-Dec	14-20");
+    const again = draftOf(withLine(both, doubt.line, "Size	6-12	14-20"), readCharts);
+    expect(again.tables.map(({ sizes }) => sizes)).toEqual([
+      ["6-12", "14-20"],
+      ["6-12", "14-20"],
+    ]);
+    expect([...again.loose, ...again.flags].filter((doubt) => JSON.stringify(doubt).includes("is a date"))).toEqual([]);
+  });
   it("puts a left-out line right, so that it is read", () => {
     const again = draftOf(withLine(PASTE, 4, "Waist\t26½\t28\t30\t32"), readCharts);
     expect(again.tables[0]!.rows.map((row) => "place" in row && row.place)).toEqual(["bust", "waist", "hip"]);

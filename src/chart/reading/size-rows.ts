@@ -101,12 +101,15 @@ function mayHeadSizes(head: HeaderRow, header: Header | null): boolean {
 const DATE =
   /^(?:\d{1,2}\.?[-/ ]?(?:jan|feb|f[ée]v|m[aä]r|mrz|apr|avr|ma[iy]|jun|juin|jul|juil|aug|ao[uû]|sep|o[ck]t|nov|d[eé]c|dez)\p{L}{0,7}\.?(?:[-/ ]\d{2,4})?|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\p{L}{0,6}[- ]\d{1,4}|\d{4}-\d\d-\d\d|\d{1,2}([/.])\d{1,2}\1\d{2,4})$/iu;
 
-/** Sizes such as 6-12 that a spreadsheet has turned into dates before they were copied. */
+/**
+ * Sizes such as 6-12 that a spreadsheet has turned into dates before they were copied. The doubt names line and
+ * column and no size: every table below has that heading, and it is put right once, in its line.
+ */
 export function flagDates({ line, sizes, columns }: Header, found: Doubts): void {
   sizes.forEach((size, index) => {
     if (!DATE.test(size.trim()) && !(Number(size) > LARGEST)) return;
     const { column } = columns.find((other) => other.size === index)!.cell;
-    found.error(line, doubts.dateSize(size), { size, column });
+    found.error(line, doubts.dateSize(size), { column });
   });
 }
 
